@@ -1,0 +1,59 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.app;
+
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.ide.IDE;
+
+/**
+ * What does the workbench show first, what does it work on, and what does it keep?
+ *
+ * <p>It opens with the making perspective, over the folders of the workspace, restores windows and views as they were
+ * left, and saves the workspace when it closes.
+ */
+class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        super.initialize(configurer);
+        configurer.setSaveAndRestore(true);
+        // Without these adapters, views over files show nothing.
+        IDE.registerAdapters();
+    }
+
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        return new StudioWindowAdvisor(configurer);
+    }
+
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return MakingPerspective.ID;
+    }
+
+    @Override
+    public IAdaptable getDefaultPageInput() {
+        return ResourcesPlugin.getWorkspace().getRoot();
+    }
+
+    @Override
+    public void postShutdown() {
+        try {
+            ResourcesPlugin.getWorkspace().save(true, null);
+        } catch (CoreException e) {
+            ILog.of(StudioWorkbenchAdvisor.class).error("The workspace could not be saved", e);
+        }
+        super.postShutdown();
+    }
+}
