@@ -35,6 +35,9 @@ public interface Setting extends EObject {
      * Returns the value of the '<em><b>Key</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Name by which code asks for the number.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Key</em>' attribute.
      * @see #setKey(String)
      * @see org.pollex.model.catalogue.CataloguePackage#getSetting_Key()
@@ -56,6 +59,9 @@ public interface Setting extends EObject {
      * Returns the value of the '<em><b>Value</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * The number, in the unit.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Value</em>' attribute.
      * @see #setValue(double)
      * @see org.pollex.model.catalogue.CataloguePackage#getSetting_Value()
@@ -77,6 +83,9 @@ public interface Setting extends EObject {
      * Returns the value of the '<em><b>Unit</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * mm, L*, %, h; empty for a plain ratio.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Unit</em>' attribute.
      * @see #setUnit(String)
      * @see org.pollex.model.catalogue.CataloguePackage#getSetting_Unit()
@@ -98,6 +107,9 @@ public interface Setting extends EObject {
      * Returns the value of the '<em><b>Note</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Why it is this number.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Note</em>' attribute.
      * @see #setNote(String)
      * @see org.pollex.model.catalogue.CataloguePackage#getSetting_Note()

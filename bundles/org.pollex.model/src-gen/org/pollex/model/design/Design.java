@@ -66,6 +66,9 @@ public interface Design extends EObject {
      * Returns the value of the '<em><b>Name</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Name shown to people.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Name</em>' attribute.
      * @see #setName(String)
      * @see org.pollex.model.design.DesignPackage#getDesign_Name()
@@ -198,6 +201,9 @@ public interface Design extends EObject {
      * The list contents are of type {@link org.pollex.model.design.Side}.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Front first; at most one of each name.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Sides</em>' containment reference list.
      * @see org.pollex.model.design.DesignPackage#getDesign_Sides()
      * @generated

@@ -343,13 +343,22 @@ public interface DesignPackage extends EPackage {
     int MARK__MIRROR = 8;
 
     /**
+     * The feature id for the '<em><b>Overprint</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int MARK__OVERPRINT = 9;
+
+    /**
      * The number of structural features of the '<em>Mark</em>' class.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int MARK_FEATURE_COUNT = 9;
+    int MARK_FEATURE_COUNT = 10;
 
     /**
      * The meta object id for the '{@link org.pollex.model.design.impl.PlacementImpl <em>Placement</em>}' class.
@@ -441,6 +450,15 @@ public interface DesignPackage extends EPackage {
      * @ordered
      */
     int PLACEMENT__MIRROR = MARK__MIRROR;
+
+    /**
+     * The feature id for the '<em><b>Overprint</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PLACEMENT__OVERPRINT = MARK__OVERPRINT;
 
     /**
      * The feature id for the '<em><b>Art</b></em>' attribute.
@@ -616,6 +634,15 @@ public interface DesignPackage extends EPackage {
     int TEXT_LINE__MIRROR = MARK__MIRROR;
 
     /**
+     * The feature id for the '<em><b>Overprint</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int TEXT_LINE__OVERPRINT = MARK__OVERPRINT;
+
+    /**
      * The feature id for the '<em><b>Text</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -777,6 +804,15 @@ public interface DesignPackage extends EPackage {
      * @ordered
      */
     int PLAIN_SHAPE__MIRROR = MARK__MIRROR;
+
+    /**
+     * The feature id for the '<em><b>Overprint</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PLAIN_SHAPE__OVERPRINT = MARK__OVERPRINT;
 
     /**
      * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -1146,6 +1182,17 @@ public interface DesignPackage extends EPackage {
      * @generated
      */
     EAttribute getMark_Mirror();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Mark#isOverprint <em>Overprint</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Overprint</em>'.
+     * @see org.pollex.model.design.Mark#isOverprint()
+     * @see #getMark()
+     * @generated
+     */
+    EAttribute getMark_Overprint();
 
     /**
      * Returns the meta object for class '{@link org.pollex.model.design.Placement <em>Placement</em>}'.
@@ -1648,6 +1695,14 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EAttribute MARK__MIRROR = eINSTANCE.getMark_Mirror();
+
+        /**
+         * The meta object literal for the '<em><b>Overprint</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute MARK__OVERPRINT = eINSTANCE.getMark_Overprint();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.design.impl.PlacementImpl <em>Placement</em>}' class.

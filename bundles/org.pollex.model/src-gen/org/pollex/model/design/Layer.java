@@ -38,6 +38,9 @@ public interface Layer extends EObject {
      * Returns the value of the '<em><b>Id</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Unique in the design; given on save when absent.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Id</em>' attribute.
      * @see #setId(String)
      * @see org.pollex.model.design.DesignPackage#getLayer_Id()
@@ -106,6 +109,9 @@ public interface Layer extends EObject {
      * The default value is <code>"false"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Locked layers are left alone by the editor; they print.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Locked</em>' attribute.
      * @see #setLocked(boolean)
      * @see org.pollex.model.design.DesignPackage#getLayer_Locked()

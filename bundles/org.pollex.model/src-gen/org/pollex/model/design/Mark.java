@@ -30,6 +30,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.pollex.model.design.Mark#getScale <em>Scale</em>}</li>
  *   <li>{@link org.pollex.model.design.Mark#getTurn <em>Turn</em>}</li>
  *   <li>{@link org.pollex.model.design.Mark#isMirror <em>Mirror</em>}</li>
+ *   <li>{@link org.pollex.model.design.Mark#isOverprint <em>Overprint</em>}</li>
  * </ul>
  *
  * @see org.pollex.model.design.DesignPackage#getMark()
@@ -40,6 +41,9 @@ public interface Mark extends EObject {
      * Returns the value of the '<em><b>Id</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Unique in the design; given on save when absent.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Id</em>' attribute.
      * @see #setId(String)
      * @see org.pollex.model.design.DesignPackage#getMark_Id()
@@ -108,6 +112,9 @@ public interface Mark extends EObject {
      * The default value is <code>"false"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Locked marks are left alone by the editor; they print.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Locked</em>' attribute.
      * @see #setLocked(boolean)
      * @see org.pollex.model.design.DesignPackage#getMark_Locked()
@@ -249,5 +256,30 @@ public interface Mark extends EObject {
      * @generated
      */
     void setMirror(boolean value);
+
+    /**
+     * Returns the value of the '<em><b>Overprint</b></em>' attribute.
+     * The default value is <code>"false"</code>.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Prints over the inks below instead of knocking them out.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Overprint</em>' attribute.
+     * @see #setOverprint(boolean)
+     * @see org.pollex.model.design.DesignPackage#getMark_Overprint()
+     * @generated
+     */
+    boolean isOverprint();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.design.Mark#isOverprint <em>Overprint</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Overprint</em>' attribute.
+     * @see #isOverprint()
+     * @generated
+     */
+    void setOverprint(boolean value);
 
 } // Mark

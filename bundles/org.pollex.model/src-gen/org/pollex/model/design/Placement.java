@@ -109,6 +109,9 @@ public interface Placement extends Mark {
      * The list contents are of type {@link org.pollex.model.design.Assignment}.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Choices of the designer; a colour without one is matched to the nearest ink.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Assignments</em>' containment reference list.
      * @see org.pollex.model.design.DesignPackage#getPlacement_Assignments()
      * @generated

@@ -60,6 +60,9 @@ public interface PlainShape extends Mark {
      * The default value is <code>"1.0"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Width in mm before scale.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Width</em>' attribute.
      * @see #setWidth(double)
      * @see org.pollex.model.design.DesignPackage#getPlainShape_Width()
@@ -82,6 +85,9 @@ public interface PlainShape extends Mark {
      * The default value is <code>"1.0"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Height in mm before scale.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Height</em>' attribute.
      * @see #setHeight(double)
      * @see org.pollex.model.design.DesignPackage#getPlainShape_Height()

@@ -91,6 +91,9 @@ public interface Job extends EObject {
      * Returns the value of the '<em><b>Client</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Who ordered it.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Client</em>' attribute.
      * @see #setClient(String)
      * @see org.pollex.model.job.JobPackage#getJob_Client()
@@ -137,6 +140,9 @@ public interface Job extends EObject {
      * The default value is <code>"0"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Items in all; 0 when not known.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Quantity</em>' attribute.
      * @see #setQuantity(int)
      * @see org.pollex.model.job.JobPackage#getJob_Quantity()
@@ -158,6 +164,9 @@ public interface Job extends EObject {
      * Returns the value of the '<em><b>Due</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Day on which the items must be there.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Due</em>' attribute.
      * @see #setDue(LocalDate)
      * @see org.pollex.model.job.JobPackage#getJob_Due()

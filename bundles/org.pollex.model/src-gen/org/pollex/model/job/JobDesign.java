@@ -58,6 +58,9 @@ public interface JobDesign extends EObject {
      * The default value is <code>"0"</code>.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Items of this design; 0 shares the quantity of the job evenly.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Quantity</em>' attribute.
      * @see #setQuantity(int)
      * @see org.pollex.model.job.JobPackage#getJobDesign_Quantity()

@@ -41,6 +41,9 @@ public interface Revision extends EObject {
      * Returns the value of the '<em><b>Number</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Counts from 1.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Number</em>' attribute.
      * @see #setNumber(int)
      * @see org.pollex.model.job.JobPackage#getRevision_Number()
@@ -62,6 +65,9 @@ public interface Revision extends EObject {
      * Returns the value of the '<em><b>When</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Moment of the snapshot, UTC.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>When</em>' attribute.
      * @see #setWhen(Instant)
      * @see org.pollex.model.job.JobPackage#getRevision_When()
@@ -136,6 +142,9 @@ public interface Revision extends EObject {
      * Returns the value of the '<em><b>Sign Off</b></em>' containment reference.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Unset until somebody approves.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Sign Off</em>' containment reference.
      * @see #setSignOff(SignOff)
      * @see org.pollex.model.job.JobPackage#getRevision_SignOff()

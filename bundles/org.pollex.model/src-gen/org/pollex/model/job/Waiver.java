@@ -40,6 +40,9 @@ public interface Waiver extends EObject {
      * Returns the value of the '<em><b>Check</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Id of the check.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Check</em>' attribute.
      * @see #setCheck(String)
      * @see org.pollex.model.job.JobPackage#getWaiver_Check()
@@ -85,6 +88,9 @@ public interface Waiver extends EObject {
      * Returns the value of the '<em><b>Side</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Name of the side.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Side</em>' attribute.
      * @see #setSide(String)
      * @see org.pollex.model.job.JobPackage#getWaiver_Side()
@@ -130,6 +136,9 @@ public interface Waiver extends EObject {
      * Returns the value of the '<em><b>Reason</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Why it is meant.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Reason</em>' attribute.
      * @see #setReason(String)
      * @see org.pollex.model.job.JobPackage#getWaiver_Reason()
@@ -151,6 +160,9 @@ public interface Waiver extends EObject {
      * Returns the value of the '<em><b>Who</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Who decided.
+     * <!-- end-model-doc -->
      * @return the value of the '<em>Who</em>' attribute.
      * @see #setWho(String)
      * @see org.pollex.model.job.JobPackage#getWaiver_Who()

@@ -460,6 +460,16 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
+    public EAttribute getMark_Overprint() {
+        return (EAttribute)markEClass.getEStructuralFeatures().get(9);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EClass getPlacement() {
         return placementEClass;
     }
@@ -744,6 +754,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(markEClass, MARK__SCALE);
         createEAttribute(markEClass, MARK__TURN);
         createEAttribute(markEClass, MARK__MIRROR);
+        createEAttribute(markEClass, MARK__OVERPRINT);
 
         placementEClass = createEClass(PLACEMENT);
         createEAttribute(placementEClass, PLACEMENT__ART);
@@ -839,6 +850,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getMark_Scale(), ecorePackage.getEDouble(), "scale", "1.0", 0, 1, Mark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getMark_Turn(), ecorePackage.getEDouble(), "turn", "0.0", 0, 1, Mark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getMark_Mirror(), ecorePackage.getEBoolean(), "mirror", "false", 0, 1, Mark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getMark_Overprint(), ecorePackage.getEBoolean(), "overprint", "false", 0, 1, Mark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(placementEClass, Placement.class, "Placement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getPlacement_Art(), ecorePackage.getEString(), "art", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

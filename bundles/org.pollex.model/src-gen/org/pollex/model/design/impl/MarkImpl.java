@@ -33,6 +33,7 @@ import org.pollex.model.design.Mark;
  *   <li>{@link org.pollex.model.design.impl.MarkImpl#getScale <em>Scale</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.MarkImpl#getTurn <em>Turn</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.MarkImpl#isMirror <em>Mirror</em>}</li>
+ *   <li>{@link org.pollex.model.design.impl.MarkImpl#isOverprint <em>Overprint</em>}</li>
  * </ul>
  *
  * @generated
@@ -217,6 +218,26 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
      * @ordered
      */
     protected boolean mirror = MIRROR_EDEFAULT;
+
+    /**
+     * The default value of the '{@link #isOverprint() <em>Overprint</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #isOverprint()
+     * @generated
+     * @ordered
+     */
+    protected static final boolean OVERPRINT_EDEFAULT = false;
+
+    /**
+     * The cached value of the '{@link #isOverprint() <em>Overprint</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #isOverprint()
+     * @generated
+     * @ordered
+     */
+    protected boolean overprint = OVERPRINT_EDEFAULT;
 
     /**
      * <!-- begin-user-doc -->
@@ -450,6 +471,29 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
      * @generated
      */
     @Override
+    public boolean isOverprint() {
+        return overprint;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setOverprint(boolean newOverprint) {
+        boolean oldOverprint = overprint;
+        overprint = newOverprint;
+        if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, DesignPackage.MARK__OVERPRINT, oldOverprint, overprint));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public Object eGet(int featureID, boolean resolve, boolean coreType) {
         switch (featureID) {
             case DesignPackage.MARK__ID:
@@ -470,6 +514,8 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
                 return getTurn();
             case DesignPackage.MARK__MIRROR:
                 return isMirror();
+            case DesignPackage.MARK__OVERPRINT:
+                return isOverprint();
         }
         return super.eGet(featureID, resolve, coreType);
     }
@@ -508,6 +554,9 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
                 return;
             case DesignPackage.MARK__MIRROR:
                 setMirror((Boolean)newValue);
+                return;
+            case DesignPackage.MARK__OVERPRINT:
+                setOverprint((Boolean)newValue);
                 return;
         }
         super.eSet(featureID, newValue);
@@ -548,6 +597,9 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
             case DesignPackage.MARK__MIRROR:
                 setMirror(MIRROR_EDEFAULT);
                 return;
+            case DesignPackage.MARK__OVERPRINT:
+                setOverprint(OVERPRINT_EDEFAULT);
+                return;
         }
         super.eUnset(featureID);
     }
@@ -578,6 +630,8 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
                 return turn != TURN_EDEFAULT;
             case DesignPackage.MARK__MIRROR:
                 return mirror != MIRROR_EDEFAULT;
+            case DesignPackage.MARK__OVERPRINT:
+                return overprint != OVERPRINT_EDEFAULT;
         }
         return super.eIsSet(featureID);
     }
@@ -610,6 +664,8 @@ public abstract class MarkImpl extends MinimalEObjectImpl.Container implements M
         result.append(turn);
         result.append(", mirror: ");
         result.append(mirror);
+        result.append(", overprint: ");
+        result.append(overprint);
         result.append(')');
         return result.toString();
     }
