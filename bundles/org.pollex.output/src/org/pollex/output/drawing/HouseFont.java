@@ -6,6 +6,8 @@
  */
 package org.pollex.output.drawing;
 
+import org.pollex.artwork.font.GenericFamily;
+import org.pollex.artwork.font.ShippedFont;
 import org.pollex.artwork.font.ShippedFonts;
 
 /** The faces that pages and legends are set in, all of one shipped family. */
@@ -15,16 +17,14 @@ public enum HouseFont {
     /** For headings and figures that matter. */
     BOLD(true);
 
-    private static final String FAMILY = "Liberation Sans";
-
     private final boolean bold;
 
     HouseFont(boolean bold) {
         this.bold = bold;
     }
 
-    /** The TrueType file. */
-    public byte[] bytes() {
-        return ShippedFonts.find(FAMILY, bold, false).bytes();
+    /** The shipped font. */
+    public ShippedFont font() {
+        return ShippedFonts.standard().font(GenericFamily.SANS, bold, false);
     }
 }

@@ -21,8 +21,8 @@ import org.pollex.print.Printed;
  * Which colour a print will show on its material, as CIELAB D50.
  *
  * <p>An ink is known over white and over black. On a material of lightness L* it is taken to lie between the two, in
- * CIELAB, at a hundredth of L* from black to white: right at both ends, and only an estimate between them, most of all on a
- * strongly coloured material under a transparent ink. Colours mixed from process inks print as the art shows them
+ * CIELAB, at a hundredth of L* from black to white: right at both ends, and only an estimate between them, most of all
+ * on a strongly coloured material under a transparent ink. Colours mixed from process inks print as the art shows them
  * where the method lays white below; without white their light is multiplied by that of the material, as a
  * transparent film would.
  */

@@ -58,7 +58,7 @@ public final class Sheet implements AutoCloseable {
         document.setVersion(1.6f);
         document.getDocument().setVersion(1.6f);
         for (HouseFont house : HouseFont.values()) {
-            PageFont font = new PageFont(document, house.bytes());
+            PageFont font = new PageFont(document, house.font().bytes());
             fonts.put(house, font);
             names.put(house, resources.add(font.font()));
         }

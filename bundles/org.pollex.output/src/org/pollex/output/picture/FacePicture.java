@@ -26,7 +26,7 @@ import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 
-/** Paints one face: a soft shadow, the material, the print cut at the outline, a shaded edge, and the zones if asked. */
+/** Paints one face: a soft shadow, the material, the print cut at the outline, a shaded edge or the zones. */
 final class FacePicture {
 
     /** How far the shading reaches inwards, mm. */

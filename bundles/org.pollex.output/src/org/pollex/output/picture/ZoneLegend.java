@@ -15,9 +15,9 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.pollex.artwork.font.ShippedFont;
 import org.pollex.output.drawing.Hatch;
 import org.pollex.output.drawing.HouseFont;
-import org.pollex.output.drawing.Lettering;
 import org.pollex.output.drawing.Shapes;
 import org.pollex.output.drawing.ZoneLook;
 
@@ -29,7 +29,7 @@ final class ZoneLegend {
     private static final double BOX = 2.6;
 
     private final PictureOptions options;
-    private final Lettering letters = new Lettering(HouseFont.REGULAR);
+    private final ShippedFont letters = HouseFont.REGULAR.font();
 
     ZoneLegend(PictureOptions options) {
         this.options = options;
@@ -50,14 +50,15 @@ final class ZoneLegend {
         for (ZoneLook look : ORDER) {
             sample(g, look, at);
             g.setColor(new Color(0x333333));
-            g.fill(letters.line(look.label(), SIZE, at + BOX + 1, BOX - 0.5));
+            g.fill(letters.outline(look.label(), SIZE)
+                    .transformed(AffineTransform.getTranslateInstance(at + BOX + 1, BOX - 0.5)).shape());
             at += width(look);
         }
         g.dispose();
     }
 
     private double width(ZoneLook look) {
-        return BOX + 1 + letters.width(look.label(), SIZE) + 3;
+        return BOX + 1 + letters.advance(look.label(), SIZE) + 3;
     }
 
     private static void sample(Graphics2D g, ZoneLook look, double x) {

@@ -15,7 +15,7 @@ import org.pollex.output.page.Words;
 /** The box in which the client approves the design or asks for changes. */
 final class ApprovalBlock {
 
-    static final double HEIGHT = 35;
+    static final double HEIGHT = 37;
 
     private ApprovalBlock() {
     }

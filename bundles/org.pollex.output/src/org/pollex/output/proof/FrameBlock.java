@@ -19,7 +19,7 @@ import org.pollex.output.page.Words;
 /** The head and foot of a proof. */
 final class FrameBlock {
 
-    static final double MARGIN = 11;
+    static final double MARGIN = 10;
 
     /** Where the body begins and how far from the lower edge it ends, mm. */
     static final double TOP = 31;

@@ -16,16 +16,14 @@ import org.pollex.print.Printed;
 final class PictureBlock {
 
     private static final int DPI = 400;
-    private static final double TALLEST = 46;
-
     private PictureBlock() {
     }
 
-    /** Draws the block; returns the y below it. */
-    static double draw(Sheet sheet, Printed printed, double x, double y, double width) {
+    /** Draws the block, at most so tall; returns the y below it. */
+    static double draw(Sheet sheet, Printed printed, double x, double y, double width, double tallest) {
         double at = ProofStyle.heading(sheet, x, y, width, "On the material");
         BufferedImage image = MaterialPicture.of(printed, PictureOptions.of(DPI).on(ProofStyle.BACKDROP));
-        double factor = Math.min(width / image.getWidth(), TALLEST / image.getHeight());
+        double factor = Math.min(width / image.getWidth(), tallest / image.getHeight());
         double wide = image.getWidth() * factor;
         double high = image.getHeight() * factor;
         sheet.fill(ProofStyle.box(x, at, width, high), ProofStyle.BACKDROP);

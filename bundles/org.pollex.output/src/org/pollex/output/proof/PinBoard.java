@@ -17,8 +17,8 @@ import org.pollex.output.drawing.Shapes;
 import org.pollex.output.page.Sheet;
 
 /**
- * Puts numbered pins beside the places of findings, each tied to its place by a line. A pin takes the nearest free spot,
- * outwards first; when none is free it may cover another one.
+ * Puts numbered pins beside the places of findings, each tied to its place by a line. A pin takes the nearest free
+ * spot, outwards first; when none is free it may cover another one.
  */
 final class PinBoard {
 

@@ -27,8 +27,12 @@ public final class ProofPdf {
 
     private static final double[] FACTORS = {4, 3.5, 3, 2.5, 2, 1.5, 1.25, 1};
     private static final double COLUMN_MIN = 64;
-    private static final double GUTTER = 6;
+    private static final double GUTTER = 5;
     private static final double SPACE = 4;
+    /** A list of findings needs this height below the enlargement; else it goes beside. */
+    private static final double LIST_MIN = 14;
+    private static final double PICTURE_TALL = 46;
+    private static final double PICTURE_LOW = 36;
 
     private final Sheet sheet;
     private final Printed printed;
@@ -74,16 +78,17 @@ public final class ProofPdf {
         double rightX = left + enlargement.width() + GUTTER;
         double rightWidth = left + whole - rightX;
         double at = TrueSizeBlock.draw(sheet, printed, rightX, top, rightWidth) + SPACE / 2;
-        at = PictureBlock.draw(sheet, printed, rightX, at, rightWidth);
+        double leftRoom = bottom - top - enlargement.height() - 2 * SPACE;
+        at = PictureBlock.draw(sheet, printed, rightX, at, rightWidth,
+                leftRoom > LIST_MIN ? PICTURE_TALL : PICTURE_LOW);
         at = SpecificationBlock.draw(sheet, printed, facts, rightX, at, rightWidth);
         at = InkBlock.draw(sheet, printed, rightX, at, rightWidth);
         double approval = bottom - ApprovalBlock.HEIGHT;
         ApprovalBlock.draw(sheet, rightX, approval, rightWidth);
         FindingBlock block = new FindingBlock(sheet, findings, waived);
-        double leftRoom = bottom - top - enlargement.height() - 2 * SPACE;
         double rightRoom = approval - at - SPACE;
-        boolean below = block.listed(enlargement.width(), leftRoom) >= block.listed(rightWidth, rightRoom)
-                && leftRoom > 2 * SPACE;
+        boolean below = leftRoom > LIST_MIN
+                && block.listed(enlargement.width(), leftRoom) >= block.listed(rightWidth, rightRoom);
         int listed = below ? block.listed(enlargement.width(), leftRoom) : block.listed(rightWidth, rightRoom);
         enlargement.draw(left, top, findings.subList(0, listed));
         if (below) {
@@ -101,7 +106,8 @@ public final class ProofPdf {
         }
         for (double factor : FACTORS) {
             EnlargementBlock block = new EnlargementBlock(sheet, printed, faces, factor);
-            double column = Math.max(COLUMN_MIN, printed.item().faces().size() * (printed.item().width() + SPACE) - SPACE);
+            int sides = printed.item().faces().size();
+            double column = Math.max(COLUMN_MIN, sides * (printed.item().width() + SPACE) - SPACE);
             if (block.width() + GUTTER + column <= width && block.height() <= height) {
                 return block;
             }

@@ -53,6 +53,6 @@ final class TrueSizeBlock {
         }
         sheet.draw(ticks, ProofStyle.INK, 0.2);
         sheet.text(HouseFont.REGULAR, ProofStyle.SMALL, ProofStyle.MUTED, x + 1.5, y + 3.2,
-                "50 mm: if this bar measures so, so does the item");
+                "50 mm: measure this bar once printed");
     }
 }

@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Findings of many designs for other tools and for people: JSON, SARIF 2.1.0, JUnit XML, a summary. Finding them does
+ * not belong here.
+ */
+package org.pollex.commandline.report;
