@@ -1,0 +1,153 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.model.store;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import javax.xml.XMLConstants;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.pollex.model.store.StoreException.Reason;
+
+/**
+ * Builds model objects from the elements of a file in the current format. It reads what EMF writes as XMI and nothing
+ * beyond: no link into another file, no package found by a location, nothing unknown passed over.
+ */
+final class ModelReader {
+
+    private static final String XMI_VERSION = "{http://www.omg.org/XMI}version";
+    private static final String SCHEMA_LOCATION =
+            "{" + XMLConstants.W3C_XML_SCHEMA_INSTANCE_NS_URI + "}schemaLocation";
+
+    private final String file;
+    private final FileKind kind;
+    private final Set<String> ids = new HashSet<>();
+
+    ModelReader(String file, FileKind kind) {
+        this.file = file;
+        this.kind = kind;
+    }
+
+    /** Builds the whole model. */
+    EObject read(XmlElement root) throws StoreException {
+        return build(kind.root(), root);
+    }
+
+    private EObject build(EClass type, XmlElement element) throws StoreException {
+        EObject object = type.getEPackage().getEFactoryInstance().create(type);
+        for (Map.Entry<String, String> attribute : element.attributes().entrySet()) {
+            String key = attribute.getKey();
+            if (key.equals(XmlHandler.TYPE) || key.equals(XMI_VERSION) || key.equals(SCHEMA_LOCATION)) {
+                continue;
+            }
+            EStructuralFeature feature = type.getEStructuralFeature(key);
+            if (!(feature instanceof EAttribute known) || feature.isMany()) {
+                throw unknown(element, "attribute " + Quoted.of(key));
+            }
+            object.eSet(known, value(known, attribute.getValue(), element));
+        }
+        Set<EStructuralFeature> seen = new HashSet<>();
+        for (XmlElement child : element.children()) {
+            EStructuralFeature feature = child.namespace().isEmpty() ? type.getEStructuralFeature(child.name()) : null;
+            if (feature == null || feature instanceof EAttribute && !feature.isMany()) {
+                throw unknown(child, "element inside <" + element.name() + ">");
+            }
+            if (!feature.isMany() && !seen.add(feature)) {
+                throw bad(child, "is the second one inside <" + element.name() + ">, which has one at most; "
+                        + "remove one of the two");
+            }
+            Object value = feature instanceof EAttribute attribute ? text(attribute, child)
+                    : build(childType((EReference) feature, child), child);
+            add(object, feature, value);
+        }
+        if (!element.text().isBlank()) {
+            throw unknown(element, "text " + Quoted.of(element.text().strip()));
+        }
+        check(object, element);
+        return object;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static void add(EObject object, EStructuralFeature feature, Object value) {
+        if (feature.isMany()) {
+            ((List<Object>) object.eGet(feature)).add(value);
+        } else {
+            object.eSet(feature, value);
+        }
+    }
+
+    private EClass childType(EReference reference, XmlElement child) throws StoreException {
+        EClass expected = reference.getEReferenceType();
+        String named = child.attributes().get(XmlHandler.TYPE);
+        if (named == null) {
+            if (expected.isAbstract()) {
+                throw bad(child, "does not say what it is; give it an xsi:type");
+            }
+            return expected;
+        }
+        String space = "{" + expected.getEPackage().getNsURI() + "}";
+        EClassifier found = named.startsWith(space)
+                ? expected.getEPackage().getEClassifier(named.substring(space.length())) : null;
+        if (!(found instanceof EClass type) || type.isAbstract() || !expected.isSuperTypeOf(type)) {
+            throw unknown(child, "type " + Quoted.of(named.substring(named.indexOf('}') + 1)));
+        }
+        return type;
+    }
+
+    private Object text(EAttribute attribute, XmlElement element) throws StoreException {
+        if (!element.children().isEmpty()) {
+            throw unknown(element.children().get(0), "element inside <" + element.name() + ">");
+        }
+        if (!element.attributes().isEmpty()) {
+            throw unknown(element, "attribute " + Quoted.of(element.attributes().keySet().iterator().next()));
+        }
+        return value(attribute, element.text(), element);
+    }
+
+    private Object value(EAttribute attribute, String text, XmlElement element) throws StoreException {
+        try {
+            return ValueRules.parse(attribute, text);
+        } catch (ValueRules.BadValue e) {
+            throw new StoreException(Reason.BAD_VALUE, file, "line " + element.line() + ", <" + element.name() + ">: "
+                    + attribute.getName() + " is " + Quoted.of(text) + " but must be " + e.getMessage()
+                    + "; correct it.", e);
+        }
+    }
+
+    private void check(EObject object, XmlElement element) throws StoreException {
+        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
+            if (attribute.isRequired() && !attribute.isMany() && object.eGet(attribute) == null) {
+                throw bad(element, "has no " + attribute.getName() + "; give it one");
+            }
+        }
+        EAttribute id = object.eClass().getEIDAttribute();
+        if (id != null && kind == FileKind.DESIGN && object.eGet(id) instanceof String text && !ids.add(text)) {
+            throw bad(element, "has the id " + Quoted.of(text) + ", which another element has already; "
+                    + "give it one of its own");
+        }
+        String complaint = ValueRules.complaint(object);
+        if (!complaint.isEmpty()) {
+            throw bad(element, complaint);
+        }
+    }
+
+    private StoreException bad(XmlElement element, String what) {
+        return new StoreException(Reason.BAD_VALUE, file, "line " + element.line() + ", <" + element.name() + "> "
+                + what + ".");
+    }
+
+    private StoreException unknown(XmlElement element, String what) {
+        return new StoreException(Reason.UNKNOWN_CONTENT, file, "line " + element.line() + ", <" + element.name()
+                + "> is or holds an unknown " + what + "; correct or remove it, since saving would lose it.");
+    }
+}
