@@ -45,8 +45,8 @@ final class SafeFile {
     Optional<byte[]> read(Path file) throws StoreException {
         try {
             if (Files.isDirectory(file)) {
-                throw new StoreException(Reason.NOT_A_FILE, file.toString(), "this is a folder; name a file that ends in ."
-                        + kind.ending() + ".");
+                throw new StoreException(Reason.NOT_A_FILE, file.toString(),
+                        "this is a folder; name a file that ends in ." + kind.ending() + ".");
             }
             if (Files.exists(file) && !Files.isRegularFile(file)) {
                 throw new StoreException(Reason.NOT_A_FILE, file.toString(),

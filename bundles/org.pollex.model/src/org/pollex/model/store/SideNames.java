@@ -79,7 +79,8 @@ final class SideNames {
             Instant touched = Files.getLastModifiedTime(saving).toInstant();
             return touched.isBefore(Instant.now().minus(FOREIGN_AGE));
         }
-        Optional<ProcessHandle> writer = ProcessHandle.of(Long.parseLong(parts.group(2))).filter(ProcessHandle::isAlive);
+        Optional<ProcessHandle> writer =
+                ProcessHandle.of(Long.parseLong(parts.group(2))).filter(ProcessHandle::isAlive);
         if (writer.isEmpty()) {
             return true;
         }
