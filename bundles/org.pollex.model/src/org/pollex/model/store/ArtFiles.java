@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -167,8 +168,17 @@ public final class ArtFiles {
             return copied;
         } finally {
             if (fresh && !done) {
-                DISK.delete(folder);
+                removeEmpty(folder);
             }
+        }
+    }
+
+    private static void removeEmpty(Path folder) throws IOException {
+        try {
+            DISK.delete(folder);
+        } catch (DirectoryNotEmptyException e) {
+            // Another process copied something into it meanwhile, so it stays.
+            return;
         }
     }
 

@@ -41,6 +41,11 @@ public final class ModelStore<T extends EObject> {
         return kind;
     }
 
+    /** The type of the root. */
+    public Class<T> type() {
+        return type;
+    }
+
     /**
      * Opens a file for reading and later saving.
      *
