@@ -1,0 +1,56 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.rules;
+
+import java.util.List;
+import org.pollex.model.store.Catalogues;
+import org.pollex.print.Printed;
+
+/**
+ * What a check may look at: the design as it prints, measures of each side that checks share, and thresholds. Safe for
+ * threads; the design behind it must not be changed meanwhile.
+ */
+public final class CheckContext {
+
+    private final Printed printed;
+    private final List<SideMeasures> sides;
+    private final Settings settings;
+
+    private CheckContext(Printed printed, Settings settings) {
+        this.printed = printed;
+        this.settings = settings;
+        this.sides = printed.sides().stream().map(side -> new SideMeasures(printed, side)).toList();
+    }
+
+    /**
+     * Prepares a design for its checks.
+     *
+     * @param catalogues  where thresholds come from
+     */
+    public static CheckContext of(Printed printed, Catalogues catalogues) {
+        return new CheckContext(printed, new Settings(printed, catalogues));
+    }
+
+    /** The design as it prints. */
+    public Printed printed() {
+        return printed;
+    }
+
+    /** The printed sides with their measures, front first. */
+    public List<SideMeasures> sides() {
+        return sides;
+    }
+
+    /**
+     * A threshold, from the nearest place that gives it: product, family, method, material, then the catalogues.
+     *
+     * @throws MissingSettingException when nothing gives it; the suite reports the check as not run
+     */
+    public double setting(String key) {
+        return settings.need(key);
+    }
+}

@@ -1,0 +1,156 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.rules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.core.runtime.IExtensionRegistry;
+import org.eclipse.core.runtime.RegistryFactory;
+import org.pollex.model.store.Catalogues;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.StoreException;
+import org.pollex.print.Printed;
+import org.pollex.print.item.Item;
+import org.pollex.print.item.ItemException;
+
+/**
+ * What is installed, and the way in to all of it: catalogues, items, checks. Made once by whoever starts the program
+ * and passed on. Immutable but for caches; safe for threads; model objects it hands out are shared and must not be
+ * changed.
+ */
+public final class Suite {
+
+    /** Longest time for one check on one design, unless said otherwise. */
+    public static final long CHECK_MILLIS = 30_000;
+
+    private final Contributions contributions;
+    private final Catalogues catalogues;
+    private final List<String> problems;
+    private final Items items;
+    private final CheckRunner runner;
+    private final Map<String, Suite> studios = new ConcurrentHashMap<>();
+
+    private Suite(Contributions contributions, Catalogues catalogues, List<String> problems, CheckRunner runner) {
+        this.contributions = contributions;
+        this.catalogues = catalogues;
+        this.problems = List.copyOf(problems);
+        this.items = new Items(contributions, catalogues);
+        this.runner = runner;
+    }
+
+    /** Everything that is installed: from the registry of the running platform, else from the class path. */
+    public static Suite installed() {
+        IExtensionRegistry registry = RegistryFactory.getRegistry();
+        return of(registry == null ? Contributions.fromClassPath(Suite.class.getClassLoader())
+                : Contributions.fromRegistry(registry));
+    }
+
+    /** A suite of these contributions. A catalogue that cannot be read is left out and told by {@link #problems()}. */
+    public static Suite of(Contributions contributions) {
+        return of(contributions, CHECK_MILLIS);
+    }
+
+    /**
+     * A suite of these contributions.
+     *
+     * @param checkMillis  longest time for one check on one design, ms
+     */
+    public static Suite of(Contributions contributions, long checkMillis) {
+        List<String> problems = new ArrayList<>(contributions.problems());
+        Catalogues catalogues = Catalogues.of(List.of());
+        for (CatalogueEntry entry : contributions.catalogues()) {
+            try (InputStream in = entry.content().open()) {
+                catalogues = catalogues.with(ModelFiles.CATALOGUES.read(in, entry.name()));
+            } catch (IOException e) {
+                problems.add("The catalogue " + entry.name() + " is left out: it cannot be opened (" + e.getMessage()
+                        + "); mend the bundle " + entry.contributor() + ".");
+            } catch (StoreException | RuntimeException e) {
+                problems.add("The catalogue of " + entry.contributor() + " is left out: " + e.getMessage());
+            }
+        }
+        return new Suite(contributions, catalogues, problems, new CheckRunner(contributions.checks(), checkMillis));
+    }
+
+    /**
+     * The same suite with catalogues of the studio over those that are installed.
+     *
+     * @param files  catalogue files, a later one over an earlier one
+     * @throws StoreException when one cannot be read
+     */
+    public Suite withCatalogues(List<Path> files) throws StoreException {
+        Catalogues all = catalogues;
+        for (Path file : files) {
+            all = all.with(ModelFiles.CATALOGUES.load(file));
+        }
+        return new Suite(contributions, all, problems, runner);
+    }
+
+    /**
+     * The suite as a design in that folder sees it: with every {@code *.catalogue} of the folder and of those above it,
+     * the nearest over the farther ones. Asked again, it looks again, but reads only what has changed.
+     *
+     * @throws StoreException when a catalogue there cannot be read
+     */
+    public Suite near(Path folder) throws StoreException {
+        List<Path> files = StudioCatalogues.above(folder);
+        if (files.isEmpty()) {
+            return this;
+        }
+        String stamp = StudioCatalogues.stamp(files);
+        Suite known = studios.get(stamp);
+        if (known == null) {
+            known = withCatalogues(files);
+            studios.put(stamp, known);
+        }
+        return known;
+    }
+
+    /** Entries of all catalogues. */
+    public Catalogues catalogues() {
+        return catalogues;
+    }
+
+    /** The checks that are installed. */
+    public List<CheckEntry> checks() {
+        return contributions.checks();
+    }
+
+    /** The families that are installed. */
+    public List<FamilyEntry> families() {
+        return contributions.families();
+    }
+
+    /** One sentence for each contribution that could not be used. */
+    public List<String> problems() {
+        return problems;
+    }
+
+    /**
+     * A product with its geometry. Built once and kept.
+     *
+     * @param product  id of the product
+     * @throws ItemException when no catalogue has it, no family builds it, or its dimensions are impossible
+     */
+    public Item item(String product) throws ItemException {
+        return items.item(product);
+    }
+
+    /**
+     * Holds a design against every check. A check that fails is reported as not run, and the others go on.
+     *
+     * @return findings, worst first, then by face, check and place
+     * @throws InterruptedException when the calling thread is told to stop
+     */
+    public List<Finding> check(Printed printed) throws InterruptedException {
+        return runner.run(CheckContext.of(printed, catalogues));
+    }
+}
