@@ -116,6 +116,12 @@ final class XmlSource {
                     + " holds bytes that are not UTF-8; restore this " + kind.word() + " from a copy.", e);
         }
         String text = out.flip().toString();
+        int zero = text.indexOf(0);
+        if (zero >= 0) {
+            throw new StoreException(Reason.DAMAGED, file, "line " + (1 + text.substring(0, zero).chars()
+                    .filter(c -> c == '\n').count()) + " holds zero bytes; restore this " + kind.word()
+                    + " from a copy.");
+        }
         Matcher declared = DECLARED.matcher(text.substring(0, Math.min(text.length(), DECLARATION_MAX)));
         if (declared.find() && !declared.group(1).equalsIgnoreCase("UTF-8")
                 && !declared.group(1).equalsIgnoreCase("US-ASCII")) {
