@@ -35,6 +35,13 @@ public final class SvgNode {
         this.position = position;
     }
 
+    /** An empty element of another name with the attributes and the place of this one, in no tree yet. */
+    public SvgNode emptyAs(String other) {
+        SvgNode node = new SvgNode(other, Optional.ofNullable(parent), position);
+        node.attributes.putAll(attributes);
+        return node;
+    }
+
     /** Local name. */
     public String name() {
         return name;
