@@ -84,7 +84,7 @@ final class EnlargementBlock {
 
     private void name(ItemFace face, double x, double bottom, boolean first) {
         String title = ProofStyle.title(face.name());
-        String scale = ProofStyle.number(factor, 2) + " times enlarged";
+        String scale = factor == 1 ? "true size" : ProofStyle.number(factor, 2) + " times enlarged";
         if (corners) {
             sheet.text(HouseFont.BOLD, 9, ProofStyle.INK, x, bottom - 4, title);
             sheet.text(HouseFont.REGULAR, ProofStyle.SMALL, ProofStyle.MUTED, x, bottom - 0.8, scale);
