@@ -62,9 +62,6 @@ final class SafeFile {
         } catch (NoSuchFileException e) {
             return Optional.empty();
         } catch (IOException | SecurityException e) {
-            if (e instanceof FileSystemException && Files.notExists(file)) {
-                return Optional.empty();
-            }
             throw new StoreException(Reason.UNREADABLE, file, "cannot be read (" + reason(e)
                     + "); check the permissions and the disk.", e);
         }

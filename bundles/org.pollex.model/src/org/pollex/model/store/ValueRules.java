@@ -45,7 +45,9 @@ final class ValueRules {
     private record Shape(Pattern pattern, String wanted) {
     }
 
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
+    /** Longest text of a value other than a string; keeps parsers from working through millions of digits. */
+    private static final int VALUE_MAX = 200;
     private static final Range POSITIVE = new Range(value -> value > 0, "a number above 0");
     private static final Range NOT_NEGATIVE = new Range(value -> value >= 0, "a number not below 0");
     private static final Range SHARE = new Range(value -> value >= 0 && value <= 1, "a number from 0 to 1");
@@ -102,7 +104,8 @@ final class ValueRules {
     static Object parse(EAttribute attribute, String text) throws BadValue {
         EDataType type = attribute.getEAttributeType();
         Class<?> javaType = boxed(type);
-        if (javaType == Double.class && !DECIMAL.matcher(text).matches()) {
+        if (javaType != String.class && text.length() > VALUE_MAX
+                || javaType == Double.class && !DECIMAL.matcher(text).matches()) {
             throw new BadValue(wanted(attribute));
         }
         Object value;

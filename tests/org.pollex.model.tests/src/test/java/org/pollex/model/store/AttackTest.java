@@ -93,6 +93,16 @@ class AttackTest {
     }
 
     @Test
+    void numbersOfMillionsOfDigits() {
+        String digits = "9".repeat(8_000_000);
+        refused(BadContentTest.design("", "<sides name=\"f\"><layers><marks xsi:type=\"design:TextLine\" x=\"" + digits
+                + "y\"/></layers></sides>"), Reason.BAD_VALUE);
+        refused(BadContentTest.design("", "").replace("format=\"1\"", "format=\"" + digits + "\""), Reason.BAD_VALUE);
+        refused(BadContentTest.design("", "<sides name=\"f\"><layers><marks xsi:type=\"design:Placement\" zoom=\""
+                + digits + "\"/></layers></sides>").replace("format=\"1\"", ""), Reason.BAD_VALUE);
+    }
+
+    @Test
     void streamWithoutEnd() {
         InputStream endless = new InputStream() {
             @Override
