@@ -18,26 +18,33 @@ public final class CheckContext {
 
     private final Printed printed;
     private final List<SideMeasures> sides;
+    private final Catalogues catalogues;
     private final Settings settings;
 
-    private CheckContext(Printed printed, Settings settings) {
+    private CheckContext(Printed printed, Catalogues catalogues) {
         this.printed = printed;
-        this.settings = settings;
-        this.sides = printed.sides().stream().map(side -> new SideMeasures(printed, side)).toList();
+        this.catalogues = catalogues;
+        this.settings = new Settings(printed, catalogues);
+        this.sides = printed.sides().stream().map(SideMeasures::new).toList();
     }
 
     /**
      * Prepares a design for its checks.
      *
-     * @param catalogues  where thresholds come from
+     * @param catalogues  where thresholds come from, and what else there is to choose from
      */
     public static CheckContext of(Printed printed, Catalogues catalogues) {
-        return new CheckContext(printed, new Settings(printed, catalogues));
+        return new CheckContext(printed, catalogues);
     }
 
     /** The design as it prints. */
     public Printed printed() {
         return printed;
+    }
+
+    /** What the studio can print on and with. */
+    public Catalogues catalogues() {
+        return catalogues;
     }
 
     /** The printed sides with their measures, front first. */

@@ -1,0 +1,60 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.rules.print;
+
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.print.InkRegion;
+import org.pollex.print.Printed;
+import org.pollex.print.PrintedMark;
+import org.pollex.print.PrintedSide;
+
+/** What findings call inks and marks, and which ink or mark is at a place. */
+final class Subjects {
+
+    /** Places on an edge count as in the area, mm. */
+    private static final double NEAR = 1e-3;
+
+    private Subjects() {
+    }
+
+    /** Name of an ink for people. */
+    static String ink(Printed printed, String id) {
+        if (id.equals("process")) {
+            return "full colour";
+        }
+        return printed.inks().stream().filter(ink -> id.equals(ink.getId())).findFirst()
+                .map(ink -> ink.getName() == null || ink.getName().isBlank() ? id : ink.getName()).orElse(id);
+    }
+
+    /** Ink whose area has a place on its edge or inside; empty when there is none. */
+    static String inkAt(PrintedSide side, double x, double y) {
+        Geometry point = Polygons.factory().createPoint(new Coordinate(x, y));
+        for (InkRegion region : side.regions()) {
+            if (region.area().getEnvelopeInternal().distance(point.getEnvelopeInternal()) <= NEAR
+                    && region.area().isWithinDistance(point, NEAR)) {
+                return region.ink();
+            }
+        }
+        return "";
+    }
+
+    /** The topmost mark that paints a place. */
+    static Optional<PrintedMark> markAt(PrintedSide side, double x, double y) {
+        Geometry point = Polygons.factory().createPoint(new Coordinate(x, y));
+        for (int i = side.marks().size() - 1; i >= 0; i--) {
+            Geometry area = side.marks().get(i).area();
+            if (area.getEnvelopeInternal().distance(point.getEnvelopeInternal()) <= NEAR
+                    && area.isWithinDistance(point, NEAR)) {
+                return Optional.of(side.marks().get(i));
+            }
+        }
+        return Optional.empty();
+    }
+}
