@@ -10,10 +10,13 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Finding;
+import org.pollex.rules.Suite;
 
 /**
  * The report as JUnit XML, the form that build servers read: a suite for each design, a case for each check. A case
@@ -31,8 +34,13 @@ public final class JunitReport {
         this.failOn = failOn;
     }
 
+    /** The report with the checks of a suite, as UTF-8. */
+    public static byte[] of(Suite suite, FailOn failOn, List<CheckedDesign> designs) {
+        return new JunitReport(suite.checks().stream().map(CheckEntry::id).toList(), failOn).write(designs);
+    }
+
     /** The report as UTF-8. */
-    public byte[] of(List<CheckedDesign> designs) {
+    public byte[] write(List<CheckedDesign> designs) {
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
@@ -115,7 +123,7 @@ public final class JunitReport {
     }
 
     private List<String> names(CheckedDesign design) {
-        return java.util.stream.Stream.concat(checks.stream(), design.findings().stream().map(Finding::check))
+        return Stream.concat(checks.stream(), design.findings().stream().map(Finding::check))
                 .distinct().toList();
     }
 

@@ -11,8 +11,10 @@ import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
+import org.pollex.commandline.session.About;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
+import org.pollex.rules.Suite;
 
 /**
  * The report as a SARIF 2.1.0 log (OASIS, Static Analysis Results Interchange Format): one run, a result for each
@@ -33,8 +35,14 @@ public final class SarifReport {
         this.version = version;
     }
 
+    /** The report with the checks of a suite, as UTF-8. */
+    public static byte[] of(Suite suite, List<CheckedDesign> designs) {
+        return new SarifReport(suite.checks().stream().map(check -> new RuleText(check.id(), check.name(),
+                check.description())).toList(), About.VERSION).write(designs);
+    }
+
     /** The report as UTF-8. */
-    public byte[] of(List<CheckedDesign> designs) {
+    public byte[] write(List<CheckedDesign> designs) {
         return Plain.json(json -> {
             json.beginObject();
             json.name("$schema").value(SCHEMA);

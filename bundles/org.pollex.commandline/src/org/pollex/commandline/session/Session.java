@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import org.pollex.model.store.StoreException;
 import org.pollex.rules.Suite;
 
 /**
@@ -37,6 +38,24 @@ public record Session(PrintStream out, PrintStream err, Path cwd, Suite suite, L
             return cwd.resolve(text).normalize();
         } catch (InvalidPathException e) {
             throw Refusal.wrongUse(text + ": this is no file name on this system; choose another.");
+        }
+    }
+
+    /** The same call with results for people going elsewhere. */
+    public Session toldTo(PrintStream other) {
+        return new Session(other, err, cwd, suite, today, terminal);
+    }
+
+    /**
+     * The suite as a design in a folder sees it, the studio's own catalogues over the installed ones.
+     *
+     * @throws Refusal when a catalogue there cannot be read
+     */
+    public Suite suiteNear(Path folder) throws Refusal {
+        try {
+            return suite.near(folder);
+        } catch (StoreException e) {
+            throw new Refusal(ExitCode.UNREADABLE, e.getMessage(), e);
         }
     }
 

@@ -20,11 +20,12 @@ import org.pollex.print.Printed;
 /**
  * Which colour a print will show on its material, as CIELAB D50.
  *
- * <p>An ink is known over white and over black. On a material of lightness L* it is taken to lie between the two, in
- * CIELAB, at a hundredth of L* from black to white: right at both ends, and only an estimate between them, most of all
- * on a strongly coloured material under a transparent ink. Colours mixed from process inks print as the art shows them
- * where the method lays white below; without white their light is multiplied by that of the material, as a
- * transparent film would.
+ * <p>An ink is known over white and over black. Between these drawdowns its film lets through a share of the light of
+ * its ground: per X, Y and Z the colour is the one over black plus that share, the two-backing method of Kubelka and
+ * Munk without light that goes to and fro between film and ground. Right at both ends; close for covering inks, an
+ * estimate for transparent ones on strongly coloured material. Colours mixed from process inks print as the art shows
+ * them on white; on bare material their light is multiplied by that of the material, as a transparent film would. A
+ * method that lays white below prints every ink as on white.
  */
 public final class PrintedTones {
 
@@ -57,21 +58,27 @@ public final class PrintedTones {
     /** Colour of a region: of its ink, or of its art colour where process inks mix it or the ink is not known. */
     public Lab of(InkRegion region) {
         Ink ink = inks.get(region.ink());
-        return region.ink().equals(PROCESS) || ink == null ? mixed(region.rgb()) : over(ink, ground);
+        return region.ink().equals(PROCESS) || ink == null ? mixed(region.rgb()) : of(ink);
     }
 
     /** Colour of an ink on the material of the design. */
     public Lab of(Ink ink) {
-        return over(ink, ground);
+        return over(ink, whiteUnder ? WHITE : ground);
     }
 
     /** Colour of an ink on a ground. */
     public static Lab over(Ink ink, Lab ground) {
-        Lab white = lab(ink.getLab(), WHITE);
-        Lab black = lab(ink.getLabOverBlack(), white);
-        double t = Math.max(0, Math.min(1, ground.l() / 100));
-        return new Lab(black.l() + (white.l() - black.l()) * t, black.a() + (white.a() - black.a()) * t,
-                black.b() + (white.b() - black.b()) * t);
+        Lab onWhite = lab(ink.getLab(), WHITE);
+        Xyz white = onWhite.toXyz();
+        Xyz black = lab(ink.getLabOverBlack(), onWhite).toXyz();
+        Xyz below = ground.toXyz();
+        return Lab.ofXyz(new Xyz(through(white.x(), black.x(), below.x() / Xyz.D50.x()),
+                through(white.y(), black.y(), below.y() / Xyz.D50.y()),
+                through(white.z(), black.z(), below.z() / Xyz.D50.z())));
+    }
+
+    private static double through(double onWhite, double onBlack, double ground) {
+        return onBlack + (onWhite - onBlack) * Math.max(0, Math.min(1, ground));
     }
 
     /** Colour of an art colour mixed from process inks. */

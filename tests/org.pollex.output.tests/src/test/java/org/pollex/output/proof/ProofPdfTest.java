@@ -75,7 +75,8 @@ class ProofPdfTest {
         String text = text(proof(SampleDesign.twoSided().printed(), List.of()));
         for (String needed : List.of("Harbour light", "Skerry Light Ferries", "Summer season", "Revision 2",
                 "25 November 2026", "500 pieces", "lighthouse.svg", "Standard pick", "26 x 31 mm, 0.81 mm thick",
-                "Black", "Spot colour pad print", "line 0.15, gap 0.2", "Signal red, front and back", "L* 40 a* 53 b* 32",
+                "Black", "Spot colour pad print", "line 0.15, gap 0.2", "Signal red, front and back",
+                "L* 38 a* 50 b* 30",
                 "NOT FOR PRODUCTION", "50 mm", "4 times enlarged", "Safe zone", "Wear risk", "Does not print", "Front",
                 "Back", "Name", "Date", "Signature", "The checks found nothing to change.")) {
             assertTrue(text.contains(needed), needed + " in: " + text);

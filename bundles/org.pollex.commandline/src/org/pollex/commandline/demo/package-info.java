@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * The sample job: an invented ferry line with three designs drawn for this project, written and run through with the
+ * same steps that a studio takes. Real clients do not belong here.
+ */
+package org.pollex.commandline.demo;

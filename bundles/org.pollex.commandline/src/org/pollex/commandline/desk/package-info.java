@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Designs as the words need them: found, opened, printed, checked. Changing designs and reporting findings do not
+ * belong here.
+ */
+package org.pollex.commandline.desk;

@@ -1,0 +1,10 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * The catalogue as tables for people and as JSON for programs. Changing the catalogue does not belong here.
+ */
+package org.pollex.commandline.listing;

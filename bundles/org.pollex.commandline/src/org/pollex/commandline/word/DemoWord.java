@@ -1,0 +1,32 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.commandline.word;
+
+import org.pollex.commandline.demo.SampleJob;
+import org.pollex.commandline.session.ExitCode;
+import org.pollex.commandline.session.Refusal;
+import org.pollex.commandline.session.Session;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Writes a finished sample job. */
+@Command(name = "demo", description = {"Writes a finished sample job of an invented client and runs it through.",
+    "Its findings are meant to be seen; the call ends with 0 although there are some."})
+public final class DemoWord extends Word {
+
+    @Parameters(paramLabel = "DIR", description = "folder to write; it must not be there, or be empty")
+    private String folder;
+
+    public DemoWord(Session session) {
+        super(session);
+    }
+
+    @Override
+    ExitCode work() throws Refusal {
+        return new SampleJob(session()).write(folder);
+    }
+}
