@@ -7,6 +7,7 @@
 package org.pollex.geometry.placement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -34,6 +35,10 @@ public final class LargestPlacement {
     private static final int TURNS = 33;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final double TURN_PRECISION = 1e-7;
+    /** Scales that differ less are equal, and the smaller turn wins. */
+    private static final double SAME = 1e-9;
+    /** How many peaks of the samples are refined. */
+    private static final int PEAKS = 8;
 
     private final List<ZoneEdges> zones = new ArrayList<>();
     private final List<ZoneEdges> hulls = new ArrayList<>();
@@ -107,7 +112,8 @@ public final class LargestPlacement {
         // Equal bounds, as of art with a symmetry: the smaller turn first.
         double start = from;
         double width = step;
-        order.sort(Comparator.comparingDouble((Integer i) -> -bound[i])
+        double unit = Arrays.stream(bound).max().orElse(1) * SAME;
+        order.sort(Comparator.comparingLong((Integer i) -> -Math.round(bound[i] / unit))
                 .thenComparingDouble(i -> Math.abs(start + i * width)));
         Best best = new Best();
         for (int i : order) {
@@ -133,21 +139,24 @@ public final class LargestPlacement {
                 peaks.add(from + i * step);
             }
         }
+        peaks.subList(1, peaks.size()).sort(Comparator.comparingDouble(Math::abs));
         double known = best.scale;
-        for (int i = 0; i < Math.min(peaks.size(), 4); i++) {
+        for (int i = 0; i < Math.min(peaks.size(), PEAKS); i++) {
             double turn = golden(art, centre, best, Math.max(from, peaks.get(i) - step),
                     Math.min(to, peaks.get(i) + step));
             Best candidate = new Best();
-            candidate.scale = best.scale;
+            candidate.scale = best.scale * (1 - 2 * SAME);
             search(art, centre, turn, candidate);
-            if (candidate.zone != null && candidate.scale > best.scale * (1 + 1e-12)) {
+            boolean larger = candidate.scale > best.scale * (1 + (i == 0 ? 1e-12 : SAME));
+            boolean same = candidate.scale > best.scale * (1 - SAME) && Math.abs(turn) < Math.abs(best.turn);
+            if (candidate.zone != null && (larger || same)) {
                 best.take(candidate);
             }
         }
-        if (best.scale > known || !best.certified) {
+        if (best.scale != known || !best.certified) {
             Best proved = new Best();
             search(art, centre, best.turn, proved);
-            if (proved.zone != null && proved.scale >= best.scale) {
+            if (proved.zone != null && proved.scale >= best.scale * (1 - 1e-12)) {
                 best.take(proved);
             } else if (proved.zone != null) {
                 best.certified = proved.certified;

@@ -8,6 +8,7 @@ package org.pollex.geometry.width;
 
 import java.util.List;
 
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -178,6 +179,13 @@ final class Boundary {
         double total = ringLength[r];
         double wrapped = way < 0 ? way + total : way >= total ? way - total : way;
         return Math.max(0, Math.min(total, wrapped));
+    }
+
+    /** The point of an edge nearest to a point. */
+    Coordinate foot(int edge, double x, double y) {
+        int d = edge * STRIDE;
+        double t = wayOf(edge, x, y) - along[edge];
+        return new Coordinate(data[d + X] + t * data[d + UX], data[d + Y] + t * data[d + UY]);
     }
 
     /** Way along its ring of a point on an edge. */

@@ -25,6 +25,10 @@ final class PlaceShape {
     private static final double NECK = 2;
     /** A wedge is at its end at most this share of what it is at its mouth. */
     private static final double TAPER = 0.7;
+    /** A wall this near to the far end of the ball, in widths, is straight across; and how many edges are looked at. */
+    private static final double ACROSS = 0.02;
+    private static final double EQUAL = 1.001;
+    private static final int ACROSS_EDGES = 64;
 
     private final Boundary boundary;
     private final Hits hits;
@@ -54,16 +58,64 @@ final class PlaceShape {
                 back += step(i);
             }
         }
+        double thinnest = hits.width[least];
+        least = clearest(group, thinnest);
         boolean forward = ahead >= back;
         double length = forward ? ahead : back;
         int ringA = boundary.ring[hits.pEdge[least]];
         int ringB = boundary.ring[hits.qEdge[least]];
         PlaceKind kind = inside ? inkKind(group, least, length, ringA) : gapKind(group, least, length, ringA, ringB);
-        return new WidthPlace(kind, hits.width[least] * scale, hits.cx[least] * scale, hits.cy[least] * scale,
-                hits.px[least] * scale, hits.py[least] * scale, hits.qx[least] * scale, hits.qy[least] * scale,
+        Coordinate wall = acrossFrom(least);
+        return new WidthPlace(kind, thinnest * scale, hits.cx[least] * scale, hits.cy[least] * scale,
+                hits.px[least] * scale, hits.py[least] * scale, wall.x * scale, wall.y * scale,
                 length * scale, where(group, least, forward), ringA, ringB,
                 boundary.ringHole[ringA] && boundary.ringHole[ringB],
                 boundary.ringComponent[ringA] == boundary.ringComponent[ringB], boundary.ringComponent[ringA]);
+    }
+
+    /** Of the samples as thin as the thinnest, the one whose walls lie straightest across from each other. */
+    private int clearest(int[] group, double thinnest) {
+        int best = -1;
+        double most = -1;
+        for (int i : group) {
+            if (hits.width[i] <= thinnest * EQUAL) {
+                double apart = Math.hypot(hits.px[i] - hits.qx[i], hits.py[i] - hits.qy[i])
+                        / Math.max(hits.width[i], Double.MIN_NORMAL);
+                // An exact sample wins over one that is merely near.
+                double rank = apart + ((hits.flags[i] & Hits.EXACT) != 0 ? EQUAL - 1 : 0);
+                if (rank > most) {
+                    most = rank;
+                    best = i;
+                }
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The wall straight across the ball if there is one: on a round part every point beside it touches the ball as
+     * well, but people want to see the diameter.
+     */
+    private Coordinate acrossFrom(int i) {
+        double x = 2 * hits.cx[i] - hits.px[i];
+        double y = 2 * hits.cy[i] - hits.py[i];
+        Coordinate best = new Coordinate(hits.qx[i], hits.qy[i]);
+        double nearest = ACROSS * hits.width[i];
+        int ahead = hits.qEdge[i];
+        int back = ahead;
+        for (int k = 0; k < ACROSS_EDGES; k++) {
+            for (int e : new int[] {ahead, back}) {
+                Coordinate foot = boundary.foot(e, x, y);
+                double off = Math.hypot(foot.x - x, foot.y - y);
+                if (off < nearest) {
+                    nearest = off;
+                    best = foot;
+                }
+            }
+            ahead = boundary.next(ahead);
+            back = boundary.previous(back);
+        }
+        return best;
     }
 
     /** How far the centre moves to the next sample while the place stays thinner than the limit. */
@@ -95,7 +147,7 @@ final class PlaceShape {
         if (extent < DOT * limit) {
             return PlaceKind.SPECK;
         }
-        if (tapers(group, least)) {
+        if (tapers(group, least, length)) {
             return PlaceKind.TIP;
         }
         return length <= NECK * limit && extent > length + limit ? PlaceKind.NECK : PlaceKind.LINE;
@@ -109,7 +161,7 @@ final class PlaceShape {
         if (hole && boundary.ringExtent[ringA] < DOT * limit) {
             return PlaceKind.PINHOLE;
         }
-        if (tapers(group, least)) {
+        if (tapers(group, least, length)) {
             return PlaceKind.NOTCH;
         }
         if (hole) {
@@ -126,16 +178,23 @@ final class PlaceShape {
         return shell;
     }
 
-    /** Whether the place runs out to its thinnest spot, around which the ring turns back. */
-    private boolean tapers(int[] group, int least) {
+    /**
+     * Whether the place runs out to its thinnest spot, around which the ring turns back. A place with two points, or
+     * a long one that never gets as wide as the limit, is a line or counter with a pointed end instead.
+     */
+    private boolean tapers(int[] group, int least, double length) {
         double widest = 0;
+        int points = 0;
         for (int i : group) {
             widest = Math.max(widest, hits.width[i]);
+            points += (hits.flags[i] & Hits.APEX) != 0 ? 1 : 0;
         }
-        if (widest < 0.7 * limit || hits.width[least] > TAPER * widest) {
-            return false;
+        boolean opens = widest >= 0.7 * limit;
+        if (points > 0) {
+            return opens || points == 1 && length <= NECK * limit;
         }
-        return (hits.flags[least] & Hits.APEX) != 0 || around(least) <= 3 * hits.width[least] + 0.15 * limit;
+        return opens && hits.width[least] <= TAPER * widest
+                && around(least) <= 3 * hits.width[least] + 0.15 * limit;
     }
 
     /** Whether the ring closes one end of the place. */

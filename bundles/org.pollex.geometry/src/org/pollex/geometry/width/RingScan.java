@@ -38,6 +38,8 @@ final class RingScan {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final int GOLDEN_STEPS = 14;
     private static final int END_STEPS = 4;
+    /** Widths that differ less are those of straight walls. */
+    private static final double EQUAL = 1.001;
 
     private final Boundary boundary;
     private final double[] data;
@@ -255,11 +257,22 @@ final class RingScan {
                 to[k], flag[k]);
     }
 
+    /** Whether a sample is lowest among its neighbours, and not just one of many equal ones along straight walls. */
     private boolean isMinimum(int before, int k, int after) {
-        double f = width[k] * 1.001;
+        double f = width[k];
         double b = width[before];
         double a = width[after];
-        return width[k] <= b && width[k] <= a && (f < b && f < a);
+        if (f > b || f > a) {
+            return false;
+        }
+        double beyond = f * EQUAL;
+        if (b >= NONE && a <= beyond) {
+            return width[after == count - 1 ? 0 : after + 1] > beyond;
+        }
+        if (a >= NONE && b <= beyond) {
+            return width[before == 0 ? count - 1 : before - 1] > beyond;
+        }
+        return a > beyond || b > beyond;
     }
 
     /** Golden section between two neighbours; -1, 0 or 1: the refined minimum lies before, is none, lies after. */
