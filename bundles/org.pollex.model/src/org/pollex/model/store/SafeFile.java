@@ -107,13 +107,22 @@ final class SafeFile {
                 disk.delete(saving);
                 disk.delete(keeping);
             }
+        } catch (StoreException e) {
+            if (e.reason() == Reason.UNREADABLE && e.getCause() instanceof IOException cause) {
+                throw notWritten(named, cause);
+            }
+            throw e;
         } catch (FileAlreadyExistsException e) {
             throw changed(named, Stamp.ABSENT, new Stamp(0, ""));
         } catch (IOException | SecurityException e) {
-            throw new StoreException(Reason.NOT_WRITTEN, named, "cannot be written (" + reason(e)
-                    + "); check the folder, its permissions and the room on the disk, what was there before is "
-                    + "unchanged.", e);
+            throw notWritten(named, e);
         }
+    }
+
+    private static StoreException notWritten(Path file, Exception e) {
+        return new StoreException(Reason.NOT_WRITTEN, file, "cannot be written (" + reason(e)
+                + "); check the folder, its permissions and the room on the disk, what was there before is unchanged.",
+                e);
     }
 
     /** Removes what killed processes left beside a file. */
