@@ -28,6 +28,7 @@ final class BatikDialect {
             Set.of("r"), "ellipse", Set.of("rx", "ry"), "polygon", Set.of("points"), "polyline", Set.of("points"),
             "path", Set.of("d"));
     private static final Set<String> NOT_NEGATIVE = Set.of("width", "height", "r", "rx", "ry");
+    private static final Set<String> SIZES = Set.of("x", "y", "width", "height", "rx", "ry");
     private static final Set<String> PAINTS = Set.of("linearGradient", "radialGradient", "pattern");
     private static final Set<String> LEFT_OUT = Set.of("filter", "mask");
     private static final Pattern TARGET = Pattern.compile("url\\(\\s*['\"]?#([^)'\"]*?)['\"]?\\s*\\)");
@@ -75,10 +76,25 @@ final class BatikDialect {
         for (Iterator<Object> it = node.children().iterator(); it.hasNext();) {
             if (it.next() instanceof SvgNode child) {
                 if (keeps(child)) {
+                    if (child.name().equals("clipPath")) {
+                        plainClip(child);
+                    }
                     descend(child);
                 } else {
                     it.remove();
                 }
+            }
+        }
+    }
+
+    /** Batik cuts away what a clip of a clip should keep. */
+    private void plainClip(SvgNode clip) {
+        for (SvgNode node : clip.all()) {
+            String style = node.attribute("style");
+            if (node.attributes().remove("clip-path") != null || style.contains("clip-path")) {
+                node.attributes().put("style", style.replaceAll("clip-path:[^;]*;?", ""));
+                report.note(Kind.UNSUPPORTED, "clip-path", node,
+                        "a clip path that is clipped itself is used whole; draw the remaining shape");
             }
         }
     }
@@ -88,7 +104,7 @@ final class BatikDialect {
         if (LEFT_OUT.contains(name)) {
             return false;
         }
-        node.attributes().values().removeIf(v -> v.strip().equals("auto"));
+        node.attributes().entrySet().removeIf(e -> SIZES.contains(e.getKey()) && e.getValue().strip().equals("auto"));
         for (String key : NEEDED.getOrDefault(name, Set.of())) {
             String value = node.attribute(key).strip();
             if (value.isEmpty() && name.equals("ellipse")) {

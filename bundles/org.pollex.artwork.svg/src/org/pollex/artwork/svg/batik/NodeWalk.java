@@ -91,7 +91,7 @@ final class NodeWalk implements RecordingGraphics.Receiver {
             }
             node.primitivePaint(graphics);
             if (node instanceof TextNode text) {
-                texts.read(text, at, first, regions.size());
+                texts.read(text, where, at, first, regions.size());
             }
         }
         if (node.getComposite() instanceof AlphaComposite alpha && alpha.getAlpha() < 1) {
@@ -124,7 +124,7 @@ final class NodeWalk implements RecordingGraphics.Receiver {
             return;
         }
         paints.read(graphics.getPaint(), at, graphics.opacity(), where)
-                .ifPresent(paint -> add(new ArtRegion(where, path, paint, fitting(graphics.clips(), path), stroke)));
+                .ifPresent(paint -> add(new ArtRegion(where, path, paint, ClipFit.cutting(graphics.clips(), path), stroke)));
     }
 
     private void picture(Shape shape, AffineTransform at, RecordingGraphics graphics) {
@@ -133,19 +133,7 @@ final class NodeWalk implements RecordingGraphics.Receiver {
         Rectangle2D shown = pictures.placed(number, box).createIntersection(box);
         ArtPath path = ArtPath.of(shown, FillRule.NON_ZERO).transformed(at);
         add(new ArtRegion(where, path, pictures.paint(number, box, at, graphics.opacity()),
-                fitting(graphics.clips(), path), false));
-    }
-
-    /** Rectangles that hold all of the path cut nothing from it. */
-    private static List<ArtPath> fitting(List<ArtPath> clips, ArtPath path) {
-        List<ArtPath> cutting = new ArrayList<>();
-        Rectangle2D bounds = path.bounds();
-        for (ArtPath clip : clips) {
-            if (!clip.shape().contains(bounds)) {
-                cutting.add(clip);
-            }
-        }
-        return cutting;
+                ClipFit.cutting(graphics.clips(), path), false));
     }
 
     private void tiles(PatternPaint pattern, Shape shape, ArtPath path, AffineTransform at,

@@ -39,7 +39,7 @@ final class TextRuns {
     }
 
     /** Reads a node whose regions have just been recorded. */
-    void read(TextNode node, AffineTransform at, int first, int end) {
+    void read(TextNode node, String where, AffineTransform at, int first, int end) {
         double scale = Math.sqrt(Math.abs(at.getDeterminant()));
         double smallest = Double.MAX_VALUE;
         ShippedFamilies.Cut chosen = null;
@@ -61,7 +61,7 @@ final class TextRuns {
         texts.add(new ArtText(node.getText().strip(), match.asked(), match.font().name(), smallest,
                 match.font().xHeight(smallest), IntStream.range(first, end).boxed().toList()));
         if (match.replaced()) {
-            report.note(Kind.FONT_REPLACED, match.asked(), "text", "the font " + GateReport.cut(match.asked())
+            report.note(Kind.FONT_REPLACED, match.asked(), where, "the font " + GateReport.cut(match.asked())
                     + " is not there, " + match.font().name() + " stands in; convert the text to paths");
         }
     }
