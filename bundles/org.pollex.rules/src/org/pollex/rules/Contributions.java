@@ -33,20 +33,24 @@ public final class Contributions {
     /** What the extensions of a running platform contribute. */
     public static Contributions fromRegistry(IExtensionRegistry registry) {
         Collector collector = new Collector();
-        new RegistryReader(registry, ResourceLocator.PLATFORM).readInto(collector);
+        List<Declaration> found = new ArrayList<>();
+        for (String point : List.of(DeclarationReader.CATALOGUES, DeclarationReader.FAMILIES,
+                DeclarationReader.CHECKS)) {
+            found.addAll(PlatformDeclarations.of(registry, point));
+        }
+        new DeclarationReader(found, collector).read();
         return collector.finish();
     }
 
     /**
-     * What the {@code plugin.xml} files on a class path contribute, where no OSGi framework runs: tests, and programs
-     * that embed the suite as plain jars.
+     * What the {@code plugin.xml} files on a class path contribute, where no platform runs: tests, and programs that
+     * embed the suite as plain jars.
      *
      * @param loader  finds the files and the classes they name
      */
     public static Contributions fromClassPath(ClassLoader loader) {
         Collector collector = new Collector();
-        ClassPathRegistry registry = ClassPathRegistry.read(loader, collector);
-        new RegistryReader(registry.registry(), registry).readInto(collector);
+        new DeclarationReader(ClassPathDeclarations.read(loader, collector), collector).read();
         return collector.finish();
     }
 

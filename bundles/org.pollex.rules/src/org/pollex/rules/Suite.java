@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.RegistryFactory;
@@ -49,9 +50,17 @@ public final class Suite {
 
     /** Everything that is installed: from the registry of the running platform, else from the class path. */
     public static Suite installed() {
-        IExtensionRegistry registry = RegistryFactory.getRegistry();
-        return of(registry == null ? Contributions.fromClassPath(Suite.class.getClassLoader())
-                : Contributions.fromRegistry(registry));
+        return of(registry().map(Contributions::fromRegistry)
+                .orElseGet(() -> Contributions.fromClassPath(Suite.class.getClassLoader())));
+    }
+
+    private static Optional<IExtensionRegistry> registry() {
+        try {
+            return Optional.ofNullable(RegistryFactory.getRegistry());
+        } catch (LinkageError | SecurityException e) {
+            // Plain jars of the platform lie on a class path; their signers need not agree, and nothing runs them.
+            return Optional.empty();
+        }
     }
 
     /** A suite of these contributions. A catalogue that cannot be read is left out and told by {@link #problems()}. */
