@@ -5,7 +5,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Values that model files keep as one attribute, such as {@link org.pollex.model.LabColour}. The models themselves are in
- * the packages below, their files in {@link org.pollex.model.store}. Colour computation does not belong here.
+ * Values that model files keep as one attribute, such as {@link org.pollex.model.LabColour}. The models themselves are
+ * in the packages below, their files in {@link org.pollex.model.store}. Colour computation does not belong here.
  */
 package org.pollex.model;

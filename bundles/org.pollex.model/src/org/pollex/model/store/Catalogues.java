@@ -27,8 +27,8 @@ import org.pollex.model.design.Design;
 
 /**
  * Several catalogues seen as one: the built-in ones first, a studio's own over them. An entry of a later catalogue
- * takes the place of the earlier one with its id; a new id is added at the end. Ids of products, materials, inks, methods and
- * families are apart: an ink may have the id of a material.
+ * takes the place of the earlier one with its id; a new id is added at the end. Ids of products, materials, inks,
+ * methods and families are apart: an ink may have the id of a material.
  *
  * <p>Lists and look-ups are fixed when the view is made; the entries themselves are shared, not copied, and must not be
  * edited while others read. An id that a model has not set (null) is looked up as an unknown one.

@@ -25,7 +25,8 @@ import org.pollex.model.design.Design;
 /** Fills any model with random values of every kind, so that a new feature is tested without a new line here. */
 final class RandomModels {
 
-    private static final String[] TEXTS = {"front", "", "Fähre <b> & \"Söhne\" 'x'", "a\nb\r\n\tc", "日本語 ☕ \uD83D\uDC1D",
+    private static final String[] TEXTS = {
+        "front", "", "Fähre <b> & \"Söhne\" 'x'", "a\nb\r\n\tc", "日本語 ☕ \uD83D\uDC1D",
         " padded ", "]]>", "&amp;", "x".repeat(3000), "e\u0301", "none"};
 
     private final Random random;
