@@ -1,0 +1,173 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.artwork.svg.reader.stroke;
+
+/**
+ * The two sides of a stroked cubic. The curve is halved until a piece turns little and the cubic with the exact end
+ * points and end derivatives of the side (curve derivative times 1 - distance x curvature) keeps to the side.
+ */
+final class CurveSides {
+
+    private static final int DEEPEST = 9;
+    private static final double COS_TURN = Math.cos(Math.toRadians(50));
+    private static final double TOLERANCE = 2e-5;
+    /** Chords of a tight place turn by at most this; the sagitta is then 4e-5 of half the width. */
+    private static final double CHORD_TURN = Math.toRadians(1);
+
+    private final Stroker stroker;
+    private final double half;
+    private final double[] side = new double[6];
+    private double[] lastTangent;
+
+    CurveSides(Stroker stroker, double half) {
+        this.stroker = stroker;
+        this.half = half;
+    }
+
+    void add(Curve curve) {
+        lastTangent = curve.startTangent();
+        add(curve, 0);
+    }
+
+    private void add(Curve c, int depth) {
+        double[] a = c.startTangent();
+        double[] b = c.endTangent();
+        boolean deepest = depth >= DEEPEST;
+        if (!deepest && !gentle(c, a, b)) {
+            halve(c, depth);
+            return;
+        }
+        double tightest = tightness(c);
+        if (tightest > 0.999) {
+            double turn = Math.acos(Math.max(-1, Math.min(1, a[0] * b[0] + a[1] * b[1])));
+            if (!deepest && turn > CHORD_TURN) {
+                halve(c, depth);
+            } else {
+                chord(c);
+            }
+            return;
+        }
+        if (lastTangent != a) {
+            stroker.join(c.x0(), c.y0(), lastTangent, a, StrokeStyle.Join.ROUND);
+        }
+        double[] l = side(c, a, b, 1);
+        if (l == null && !deepest) {
+            halve(c, depth);
+            return;
+        }
+        double[] leftSide = l == null ? null : l.clone();
+        double[] r = side(c, a, b, -1);
+        if (r == null && !deepest) {
+            halve(c, depth);
+            return;
+        }
+        if (leftSide == null || r == null) {
+            chord(c);
+            return;
+        }
+        append(stroker.left(), leftSide);
+        append(stroker.right(), r);
+        lastTangent = b;
+    }
+
+    private void halve(Curve c, int depth) {
+        add(c.part(0, 0.5), depth + 1);
+        add(c.part(0.5, 1), depth + 1);
+    }
+
+    private static void append(Trace trace, double[] s) {
+        trace.curve(s[0], s[1], s[2], s[3], s[4], s[5]);
+    }
+
+    /** A straight piece with round joins: the corner point of inner joins keeps every part winding the same way. */
+    private void chord(Curve c) {
+        double dx = c.x3() - c.x0();
+        double dy = c.y3() - c.y0();
+        double length = Math.hypot(dx, dy);
+        if (!(length > 0)) {
+            return;
+        }
+        double[] t = {dx / length, dy / length};
+        stroker.join(c.x0(), c.y0(), lastTangent, t, StrokeStyle.Join.ROUND);
+        stroker.line(c.x3(), c.y3(), t);
+        double[] b = c.endTangent();
+        stroker.join(c.x3(), c.y3(), t, b, StrokeStyle.Join.ROUND);
+        lastTangent = b;
+    }
+
+    /** Whether the control polygon turns by less than the limit all along. */
+    private static boolean gentle(Curve c, double[] a, double[] b) {
+        if (a[0] * b[0] + a[1] * b[1] < COS_TURN) {
+            return false;
+        }
+        double mx = c.x2() - c.x1();
+        double my = c.y2() - c.y1();
+        double m = Math.hypot(mx, my);
+        return m <= c.size() * 1e-9
+                || (a[0] * mx + a[1] * my) > COS_TURN * m && (b[0] * mx + b[1] * my) > COS_TURN * m;
+    }
+
+    /** Largest half width x |curvature| at five places; above 1 the inner side turns back. */
+    private double tightness(Curve c) {
+        double most = 0;
+        double scale = c.size();
+        for (int i = 0; i <= 4; i++) {
+            double t = i / 4.0;
+            double speed = Math.hypot(c.dx(t), c.dy(t));
+            if (speed > scale * 1e-6) {
+                most = Math.max(most, half * Math.abs(c.bend(t)) / (speed * speed * speed));
+            }
+        }
+        return most;
+    }
+
+    /** Controls and end of the side at +half or -half; null when it does not keep to the side. */
+    private double[] side(Curve c, double[] a, double[] b, int sign) {
+        double d = sign * half;
+        double ax = c.x0() - a[1] * d;
+        double ay = c.y0() + a[0] * d;
+        double bx = c.x3() - b[1] * d;
+        double by = c.y3() + b[0] * d;
+        double chord = Math.hypot(c.x3() - c.x0(), c.y3() - c.y0());
+        double speedA = Math.hypot(c.dx(0), c.dy(0));
+        double speedB = Math.hypot(c.dx(1), c.dy(1));
+        double handleA;
+        double handleB;
+        if (speedA > 0.01 * chord && speedB > 0.01 * chord) {
+            handleA = speedA * (1 - d * c.bend(0) / (speedA * speedA * speedA)) / 3;
+            handleB = speedB * (1 - d * c.bend(1) / (speedB * speedB * speedB)) / 3;
+        } else {
+            double ratio = Math.hypot(bx - ax, by - ay) / chord;
+            handleA = speedA / 3 * ratio;
+            handleB = speedB / 3 * ratio;
+        }
+        side[0] = ax + a[0] * handleA;
+        side[1] = ay + a[1] * handleA;
+        side[2] = bx - b[0] * handleB;
+        side[3] = by - b[1] * handleB;
+        side[4] = bx;
+        side[5] = by;
+        double allowed = TOLERANCE * half + 1e-7 * chord;
+        for (int i = 1; i <= 3; i++) {
+            double t = i / 4.0;
+            double dx = c.dx(t);
+            double dy = c.dy(t);
+            double speed = Math.hypot(dx, dy);
+            if (!(speed > 0)) {
+                return null;
+            }
+            double s = 1 - t;
+            double px = s * s * s * ax + 3 * s * s * t * side[0] + 3 * s * t * t * side[2] + t * t * t * bx;
+            double py = s * s * s * ay + 3 * s * s * t * side[1] + 3 * s * t * t * side[3] + t * t * t * by;
+            double miss = ((px - c.x(t)) * -dy + (py - c.y(t)) * dx) / speed - d;
+            if (Math.abs(miss) > allowed) {
+                return null;
+            }
+        }
+        return side;
+    }
+}

@@ -1,0 +1,18 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.artwork.svg.reader.text;
+
+import org.pollex.artwork.svg.reader.stroke.PathMeasure;
+
+/**
+ * The path that a piece of text follows.
+ *
+ * @param path   the path
+ * @param start  where the text starts along it
+ */
+record Rail(PathMeasure path, double start) {
+}

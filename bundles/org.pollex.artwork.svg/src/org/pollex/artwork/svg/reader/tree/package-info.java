@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * The elements of an SVG file as a light tree, read within limits. Way in:
+ * {@link org.pollex.artwork.svg.reader.tree.TreeReader}. What elements mean does not belong here.
+ */
+package org.pollex.artwork.svg.reader.tree;
