@@ -34,7 +34,8 @@ import org.pollex.testkit.PictureDifference;
 
 /**
  * One file per feature of SVG. A feature is either painted as librsvg 2.54 paints it, or named with its element. What
- * the file expects is in its first comment. Files that librsvg paints a little differently are listed with the share of
+ * the file expects is in its first comment. What librsvg itself does not draw is compared with a file in {@code plain}
+ * that says the same in simpler words. Files that librsvg paints a little differently are listed with the share of
  * pixels and the reason in {@code feature-tolerances.csv}.
  */
 class FeatureTest {
@@ -96,8 +97,10 @@ class FeatureTest {
         assertEquals(List.of(), art.notices().stream().filter(n -> n.kind() == ArtNotice.Kind.UNSUPPORTED
                 || n.kind() == ArtNotice.Kind.REFUSED).filter(n -> !name.contains("broken") && !name.contains("none"))
                 .toList());
+        byte[] meaning = expected.containsKey("equal to")
+                ? Files.readAllBytes(file.resolveSibling(expected.get("equal to"))) : bytes;
         PictureDifference difference = PictureDifference.of(ArtRaster.paint(art, SIZE, SIZE),
-                Reference.paint(bytes, SIZE, SIZE), LIMIT);
+                Reference.paint(meaning, SIZE, SIZE), LIMIT);
         double share = tolerances.getOrDefault(name, SHARE);
         assertTrue(difference.share() <= share, name + " differs from rsvg-convert in "
                 + 100 * difference.share() + " % of the pixels, allowed are " + 100 * share + " %");
