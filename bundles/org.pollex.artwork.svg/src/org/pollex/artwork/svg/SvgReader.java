@@ -14,6 +14,7 @@ import org.pollex.artwork.ArtReader;
 import org.pollex.artwork.ArtSource;
 import org.pollex.artwork.ReadLimits;
 import org.pollex.artwork.svg.reader.paint.Reading;
+import org.pollex.artwork.weight.ArtWeight;
 
 /**
  * Reads SVG files by itself: fast, in double precision, with arcs and strokes that keep to their true curves. It opens
@@ -48,7 +49,9 @@ public final class SvgReader implements ArtReader {
     @Override
     public Art read(ArtSource source, ReadLimits limits) throws ArtException {
         try {
-            return Reading.read(source, limits);
+            Art art = Reading.read(source, limits);
+            ArtWeight.check(art, source.name());
+            return art;
         } catch (StackOverflowError e) {
             throw new ArtException(source.name(),
                     "the art is nested too deeply to be read; ungroup it and export it again", e);

@@ -8,7 +8,6 @@ package org.pollex.artwork.svg.reader.paint;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,7 +83,7 @@ final class Clips {
         if (pieces.size() == 1) {
             Union.Piece only = pieces.get(0);
             all.addAll(only.clips());
-            all.add(clip(only));
+            all.add(Clip.of(only.path(), only.rule()));
             return Optional.of(all);
         }
         Optional<Clip> union = Union.of(pieces);
@@ -96,34 +95,6 @@ final class Clips {
         }
         all.add(union.get());
         return Optional.of(all);
-    }
-
-    /** One shape; a plain rectangle is known as a box, so that what lies inside is left uncut. */
-    private static Clip clip(Union.Piece piece) {
-        Clip clip = Clip.of(piece.path(), piece.rule());
-        return isBox(piece.path()) ? new Clip(clip.path(), clip.bounds(), true) : clip;
-    }
-
-    private static boolean isBox(Path2D.Double path) {
-        Rectangle2D b = path.getBounds2D();
-        double[] c = new double[6];
-        int corners = 0;
-        int seen = 0;
-        for (var it = path.getPathIterator(null); !it.isDone(); it.next()) {
-            int type = it.currentSegment(c);
-            if (type == PathIterator.SEG_CLOSE) {
-                continue;
-            }
-            boolean left = c[0] == b.getMinX();
-            boolean top = c[1] == b.getMinY();
-            if (type > PathIterator.SEG_LINETO || !left && c[0] != b.getMaxX()
-                    || !top && c[1] != b.getMaxY()) {
-                return false;
-            }
-            seen |= 1 << ((left ? 1 : 0) + (top ? 2 : 0));
-            corners++;
-        }
-        return corners == 4 && seen == 15;
     }
 
     private void collect(Node node, Style parent, Frame frame, List<Union.Piece> pieces, boolean direct)

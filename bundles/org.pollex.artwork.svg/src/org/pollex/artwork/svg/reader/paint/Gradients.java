@@ -182,9 +182,11 @@ final class Gradients {
         double b = Math.hypot(place.getShearX(), place.getScaleY());
         double slant = place.getScaleX() * place.getShearX() + place.getShearY() * place.getScaleY();
         boolean round = Math.abs(a - b) < 1e-3 * Math.max(a, b) && Math.abs(slant) < 1e-3 * a * b;
-        if (!round || Math.hypot(fx - cx, fy - cy) > 1e-6 * r || fr > 0) {
-            reading.notices().unsupported("radialGradient", user.label(), "a radial gradient that is stretched or whose"
-                    + " focus is not its centre is drawn round; use a plain round one");
+        boolean centred = Math.hypot(fx - cx, fy - cy) <= 1e-6 * r && fr == 0;
+        if (!round || !centred) {
+            reading.notices().unsupported(centred ? "radialGradient" : "radialGradient fx fy", user.label(),
+                    "a radial gradient that is stretched or whose focus is not its centre is drawn round about its"
+                            + " centre; use a plain round one");
         }
         Point2D centre = place.transform(new Point2D.Double(cx, cy), null);
         return new double[] {centre.getX(), centre.getY(), r * Math.sqrt(Math.abs(place.getDeterminant())), 0};

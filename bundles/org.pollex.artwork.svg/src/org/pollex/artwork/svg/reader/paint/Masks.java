@@ -109,7 +109,7 @@ final class Masks {
             }
             List<Clip> cut = new ArrayList<>();
             for (ArtPath clip : region.clips()) {
-                cut.add(new Clip(clip, clip.bounds(), false));
+                cut.add(Clip.of(clip));
             }
             pieces.add(new Union.Piece(region.path().shape(), region.path().rule(), cut, shows));
         }

@@ -42,7 +42,7 @@ final class Others {
                 return false;
             }
             case "animate", "animateTransform", "animateMotion", "animateColor", "set", "discard" -> {
-                notices.ignored("animation", node.label(), "an animation has no meaning in print and is left out");
+                notices.ignored(node.name(), node.label(), "an animation has no meaning in print and is left out");
                 return false;
             }
             case "foreignObject" -> {

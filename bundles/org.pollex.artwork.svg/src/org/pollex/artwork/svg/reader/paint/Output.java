@@ -52,7 +52,7 @@ final class Output {
         }
         List<ArtPath> cutters = new ArrayList<>(clips.size());
         for (Clip clip : clips) {
-            if (clip.box() && clip.bounds().contains(box)) {
+            if (clip.contains(path, box)) {
                 continue;
             }
             if (!clip.bounds().intersects(box)) {

@@ -161,7 +161,7 @@ final class Painter {
             return Optional.empty();
         }
         if (!href.startsWith("#")) {
-            reading.notices().refused(feature, node.label(),
+            reading.notices().refused(feature + " href", node.label(),
                     "a reference to another file is not followed; put what it shows into the art");
             return Optional.empty();
         }

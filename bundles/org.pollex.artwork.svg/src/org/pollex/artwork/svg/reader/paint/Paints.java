@@ -35,6 +35,12 @@ final class Paints {
         return opacity > 0 ? of(style.paint(which), which, opacity, node, style, frame, sized) : Optional.empty();
     }
 
+    /** The pattern that a fill or stroke asks for. */
+    Optional<Node> pattern(PaintValue value) {
+        return value instanceof PaintValue.Server server
+                ? reading.tree().target(server.reference()).filter(n -> n.name().equals("pattern")) : Optional.empty();
+    }
+
     private Optional<ArtPaint> of(PaintValue value, Property which, double opacity, Node node, Style style,
             Frame frame, Path2D.Double sized) throws ArtException {
         if (value instanceof PaintValue.Solid solid) {
@@ -62,9 +68,6 @@ final class Paints {
             case "linearGradient", "radialGradient" -> {
                 return gradients.of(target.get(), node, frame, opacity, sized);
             }
-            case "pattern" -> reading.notices().unsupported("pattern", node.label(), "the " + feature
-                    + " with the pattern " + References.shown(server.reference())
-                    + " is not painted; draw the pattern as shapes and clip them");
             case "" -> {
                 Optional<ArtPaint> other = of(server.otherwise(), which, opacity, node, style, frame, sized);
                 if (other.isEmpty()) {

@@ -42,7 +42,7 @@ final class Pictures {
             return;
         }
         if (!href.startsWith("data:")) {
-            reading.notices().refused("image", node.label(),
+            reading.notices().refused("image href", node.label(),
                     "a picture in another file is not opened; embed it in the art");
             return;
         }
@@ -51,7 +51,7 @@ final class Pictures {
         boolean png = kind.startsWith("image/png");
         boolean jpeg = kind.startsWith("image/jpeg") || kind.startsWith("image/jpg");
         if (!png && !jpeg || !kind.endsWith(";base64")) {
-            reading.notices().unsupported("image", node.label(), "a picture of the kind \"" + Notices.cut(kind)
+            reading.notices().unsupported("image href", node.label(), "a picture of the kind \"" + Notices.cut(kind)
                     + "\" is not drawn; embed it as PNG or JPEG");
             return;
         }

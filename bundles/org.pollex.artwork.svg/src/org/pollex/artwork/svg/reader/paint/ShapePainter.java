@@ -25,11 +25,13 @@ final class ShapePainter {
     private final Reading reading;
     private final Strokes strokes;
     private final Markers markers;
+    private final Patterns patterns;
 
     ShapePainter(Reading reading) {
         this.reading = reading;
         this.strokes = new Strokes();
         this.markers = new Markers(reading);
+        this.patterns = new Patterns(reading);
     }
 
     void paint(Node node, Style style, Frame frame) throws ArtException {
@@ -83,17 +85,25 @@ final class ShapePainter {
         if (node.name().equals("line")) {
             return;
         }
+        FillRule rule = style.word(Property.FILL_RULE).equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
+        Optional<Node> pattern = reading.paints().pattern(style.paint(Property.FILL));
+        if (pattern.isPresent()) {
+            patterns.paint(pattern.get(), node, frame, new Patterns.Covered(path, rule, frame.ctm(), sized,
+                    style.number(Property.FILL_OPACITY)));
+            return;
+        }
         Optional<ArtPaint> paint = reading.paints().of(Property.FILL, node, style, frame, sized);
         if (paint.isPresent()) {
-            FillRule rule = style.word(Property.FILL_RULE).equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
             reading.output().add(id(node, frame), path, rule, frame.ctm(), paint.get(), frame.clips(), false);
         }
     }
 
     private void stroke(Node node, Style style, Frame frame, Path2D.Double path, Path2D.Double sized)
             throws ArtException {
-        Optional<ArtPaint> paint = reading.paints().of(Property.STROKE, node, style, frame, sized);
-        if (paint.isEmpty()) {
+        Optional<Node> pattern = reading.paints().pattern(style.paint(Property.STROKE));
+        Optional<ArtPaint> paint = pattern.isPresent() ? Optional.empty()
+                : reading.paints().of(Property.STROKE, node, style, frame, sized);
+        if (paint.isEmpty() && pattern.isEmpty()) {
             return;
         }
         boolean fixed = style.word(Property.VECTOR_EFFECT).contains("non-scaling-stroke");
@@ -109,6 +119,11 @@ final class ShapePainter {
             outline = Stroker.outline(drawn, stroke.get(), reading.budget());
         }
         AffineTransform place = fixed ? new AffineTransform() : frame.ctm();
+        if (pattern.isPresent()) {
+            patterns.paint(pattern.get(), node, frame, new Patterns.Covered(outline, FillRule.NON_ZERO, place, sized,
+                    style.number(Property.STROKE_OPACITY)));
+            return;
+        }
         reading.output().add(id(node, frame), outline, FillRule.NON_ZERO, place, paint.get(), frame.clips(), true);
     }
 

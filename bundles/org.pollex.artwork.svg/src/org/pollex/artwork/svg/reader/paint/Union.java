@@ -71,7 +71,7 @@ final class Union {
                 area.subtract(one);
             }
         }
-        return Optional.of(new Clip(ArtPath.of(area, FillRule.NON_ZERO), area.getBounds2D(), false));
+        return Optional.of(Clip.of(ArtPath.of(area, FillRule.NON_ZERO)));
     }
 
     /** Whether the pieces have one fill rule, add up, are not cut and do not meet, so that their paths can be joined. */

@@ -38,7 +38,7 @@ public final class Notices {
 
     /** Another font stands in. */
     public void fontReplaced(String asked, String used, String element) {
-        add(ArtNotice.Kind.FONT_REPLACED, "font-family", element, "the font \"" + cut(asked)
+        add(ArtNotice.Kind.FONT_REPLACED, "font-family: " + cut(asked), element, "the font \"" + cut(asked)
                 + "\" is not shipped and " + used + " stands in; convert the text to paths to keep its look");
     }
 

@@ -102,6 +102,9 @@ public final class Cascade {
         for (int i = 0; i < node.attributeCount(); i++) {
             String name = node.attributeName(i);
             Property property = Property.find(name);
+            if (property == null && first && name.startsWith("on") && name.length() > 4) {
+                notices.refused(name, node.label(), "a script is not run; if it draws something, draw that as paths");
+            }
             if (property == null || first != (property == Property.FONT_SIZE)) {
                 continue;
             }
