@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.RegistryFactory;
@@ -161,5 +162,18 @@ public final class Suite {
      */
     public List<Finding> check(Printed printed) throws InterruptedException {
         return runner.run(CheckContext.of(printed, catalogues));
+    }
+
+    /**
+     * How large everything printed on a side could be in its safe zone.
+     *
+     * @param side  name of the face
+     * @param turn  degrees clockwise on screen to add to the present turn; empty for the turn that allows most
+     * @return empty when nothing is printed on that side
+     */
+    public Optional<SideFit> fit(Printed printed, String side, OptionalDouble turn) {
+        return printed.side(side).map(SideMeasures::new).filter(measures -> measures.printed().getArea() > 0)
+                .map(measures -> SideFit.of(measures, turn.isPresent() ? measures.largest(turn.getAsDouble())
+                        : measures.largest()));
     }
 }
