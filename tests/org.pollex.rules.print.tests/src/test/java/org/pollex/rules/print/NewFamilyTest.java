@@ -1,0 +1,94 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.rules.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.model.catalogue.Family;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.Product;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.DesignFactory;
+import org.pollex.print.InkRegion;
+import org.pollex.print.Printed;
+import org.pollex.print.PrintedSide;
+import org.pollex.print.item.Item;
+import org.pollex.rules.CheckEntry;
+import org.pollex.rules.Contributions;
+import org.pollex.rules.Finding;
+import org.pollex.rules.Suite;
+
+/** One more bundle is all that a new family takes: it is listed, built and checked like those that are shipped. */
+class NewFamilyTest {
+
+    private static Suite suite;
+
+    @BeforeAll
+    static void install() {
+        URL bundle = NewFamilyTest.class.getResource("/coaster/");
+        suite = Suite.of(Contributions.fromClassPath(new URLClassLoader(new URL[] {bundle},
+                NewFamilyTest.class.getClassLoader())));
+    }
+
+    @Test
+    void isListedBesideTheOthers() {
+        assertEquals(List.of(), suite.problems());
+        assertEquals(List.of(), suite.catalogues().problems());
+        assertTrue(suite.catalogues().families().stream().map(Family::getId).toList()
+                .containsAll(List.of("pick", "coaster")));
+        assertTrue(suite.catalogues().products().stream().map(Product::getId).toList()
+                .containsAll(List.of("standard-pick", "small-coaster")));
+        assertTrue(suite.catalogues().materials().stream().map(Material::getId).toList()
+                .containsAll(List.of("solid-black", "cork")));
+        assertTrue(suite.checks().stream().map(CheckEntry::id).toList()
+                .containsAll(List.of("line-too-thin", "under-the-cup")));
+    }
+
+    private static Printed printed(Geometry black) throws Exception {
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        Item item = suite.item("small-coaster");
+        Method method = suite.catalogues().method("pad-one-colour").orElseThrow();
+        PrintedSide top = new PrintedSide(item.face("top").orElseThrow(), List.of(new InkRegion("black", 0, black)),
+                List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Printed(design, item, suite.catalogues().material("cork").orElseThrow(), method,
+                List.of(suite.catalogues().ink("black").orElseThrow()), List.of(top));
+    }
+
+    @Test
+    void isHeldAgainstItsOwnCheckAndEveryOther() throws Exception {
+        List<Finding> found = suite.check(printed(Shape.parse("disc 0 0 20 plus rect 0 12 30 0.1 plus rect 17 0 2 2")));
+        assertEquals(List.of("line-too-thin", "under-the-cup", "art-in-wear"), found.stream().map(Finding::check)
+                .filter(List.of("line-too-thin", "under-the-cup", "art-in-wear")::contains).distinct().toList());
+        assertTrue(found.stream().noneMatch(finding -> finding.kind().equals("not-run")), found::toString);
+        assertTrue(found.stream().allMatch(finding -> finding.side().equals("top")), found::toString);
+    }
+
+    @Test
+    void cleanOneIsClean() throws Exception {
+        assertEquals(List.of(), suite.check(printed(Shape.parse("disc 0 0 29.5 minus disc 0 0 22"))));
+    }
+
+    @Test
+    void itsCheckLeavesPicksAlone() throws Exception {
+        Item pick = suite.item("standard-pick");
+        PrintedSide front = new PrintedSide(pick.faces().get(0), List.of(new InkRegion("black", 0,
+                Shape.parse("disc 0 0 8"))), List.of(), List.of(), List.of(), List.of(), List.of());
+        Printed printed = new Printed(DesignFactory.eINSTANCE.createDesign(), pick,
+                suite.catalogues().material("solid-white").orElseThrow(),
+                suite.catalogues().method("pad-one-colour").orElseThrow(),
+                List.of(suite.catalogues().ink("black").orElseThrow()), List.of(front));
+        assertTrue(suite.check(printed).stream().noneMatch(finding -> finding.check().equals("under-the-cup")));
+    }
+}
