@@ -11,19 +11,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.core.runtime.IExtensionRegistry;
+import org.pollex.artwork.ArtReaders;
 
 /**
- * Everything that bundles contribute to the rules: checks, families, catalogues. Immutable. Contributions are taken one
+ * Everything that bundles contribute: readers of art, checks, families, catalogues. Immutable. Contributions are taken one
  * by one; one that is broken is left out and told by {@link #problems()}, the rest stays.
  */
 public final class Contributions {
 
+    private final ArtReaders readers;
     private final List<CheckEntry> checks;
     private final List<FamilyEntry> families;
     private final List<CatalogueEntry> catalogues;
     private final List<String> problems;
 
     private Contributions(Collector collector) {
+        readers = ArtReaders.of(collector.readers);
         checks = List.copyOf(collector.checks.values());
         families = List.copyOf(collector.families.values());
         catalogues = List.copyOf(collector.catalogues);
@@ -34,8 +37,7 @@ public final class Contributions {
     public static Contributions fromRegistry(IExtensionRegistry registry) {
         Collector collector = new Collector();
         List<Declaration> found = new ArrayList<>();
-        for (String point : List.of(DeclarationReader.CATALOGUES, DeclarationReader.FAMILIES,
-                DeclarationReader.CHECKS)) {
+        for (String point : DeclarationReader.POINTS) {
             found.addAll(PlatformDeclarations.of(registry, point));
         }
         new DeclarationReader(found, collector).read();
@@ -57,6 +59,11 @@ public final class Contributions {
     /** Begins a set of plain objects. */
     public static Collector collect() {
         return new Collector();
+    }
+
+    /** Readers of art. */
+    public ArtReaders readers() {
+        return readers;
     }
 
     /** Checks in the order of their contribution. */
@@ -82,6 +89,7 @@ public final class Contributions {
     /** Gathers contributions; refuses what is incomplete or doubled, with a sentence in {@link #problems()}. */
     public static final class Collector {
 
+        private final List<ArtReaders.Entry> readers = new ArrayList<>();
         private final Map<String, CheckEntry> checks = new LinkedHashMap<>();
         private final Map<String, FamilyEntry> families = new LinkedHashMap<>();
         private final List<CatalogueEntry> catalogues = new ArrayList<>();
@@ -92,10 +100,17 @@ public final class Contributions {
 
         /** Adds everything of another set. */
         public Collector with(Contributions others) {
+            others.readers.entries().forEach(this::with);
             others.checks.forEach(this::with);
             others.families.forEach(this::with);
             others.catalogues.forEach(this::with);
             problems.addAll(others.problems);
+            return this;
+        }
+
+        /** Adds a reader of art. */
+        public Collector with(ArtReaders.Entry entry) {
+            readers.add(entry);
             return this;
         }
 

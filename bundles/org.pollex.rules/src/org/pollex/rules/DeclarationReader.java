@@ -6,9 +6,13 @@
  */
 package org.pollex.rules;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
+import org.pollex.artwork.ArtReader;
+import org.pollex.artwork.ArtReaders;
 import org.pollex.print.item.ItemBuilder;
 
 /** Turns declarations into contributions, one after the other, sorted by bundle; a broken one is noted and skipped. */
@@ -17,6 +21,7 @@ final class DeclarationReader {
     static final String CHECKS = "org.pollex.rules.checks";
     static final String FAMILIES = "org.pollex.rules.families";
     static final String CATALOGUES = "org.pollex.rules.catalogues";
+    static final List<String> POINTS = List.of(ArtReaders.EXTENSION_POINT, CATALOGUES, FAMILIES, CHECKS);
 
     private final List<Declaration> declarations;
     private final Contributions.Collector collector;
@@ -27,6 +32,7 @@ final class DeclarationReader {
     }
 
     void read() {
+        each(ArtReaders.EXTENSION_POINT, "reader", declaration -> collector.with(reader(declaration)));
         each(CATALOGUES, "catalogue", declaration -> collector.with(catalogue(declaration)));
         each(FAMILIES, "family", declaration -> collector.with(family(declaration)));
         each(CHECKS, "check", declaration -> collector.with(check(declaration)));
@@ -48,6 +54,19 @@ final class DeclarationReader {
                 collector.problem(declaration.contributor(), e.getMessage());
             }
         }
+    }
+
+    private static ArtReaders.Entry reader(Declaration declaration) {
+        String id = declaration.need("id");
+        String priority = declaration.attributes().getOrDefault("priority", "0").strip();
+        if (!priority.matches("-?\\d{1,9}")) {
+            throw new IllegalArgumentException("the priority \"" + priority + "\" of art reader " + id
+                    + " is not a whole number; correct plugin.xml");
+        }
+        List<String> endings = Arrays.stream(declaration.attributes().getOrDefault("fileExtensions", "")
+                .toLowerCase(Locale.ROOT).split("[,\\s]+")).filter(ending -> !ending.isBlank()).toList();
+        return new ArtReaders.Entry(id, declaration.attributes().getOrDefault("name", id), Integer.parseInt(priority),
+                endings, declaration.make(ArtReader.class));
     }
 
     private static CheckEntry check(Declaration declaration) {

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.RegistryFactory;
+import org.pollex.artwork.ArtReaders;
 import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
@@ -127,6 +128,11 @@ public final class Suite {
     /** Entries of all catalogues. */
     public Catalogues catalogues() {
         return catalogues;
+    }
+
+    /** The readers of art that are installed. */
+    public ArtReaders readers() {
+        return contributions.readers();
     }
 
     /** The checks that are installed. */

@@ -68,12 +68,12 @@ public final class GapTooNarrow implements Check {
             return found;
         }
         PointInZone item = PointInZone.of(side.face().area());
+        WallInks walls = new WallInks(side.side());
         List<SmallPart> pinholes = SmallThings.pinholes(side.printed(dust), method.getPinholeMin());
         for (double limit : new TreeSet<>(List.of(gap, reversed, two))) {
             for (WidthPlace place : field.places(limit)) {
                 boolean enclosed = place.wallsOnHoles() && place.withinOneComponent();
-                boolean twoInks = enclosed && two > reversed
-                        && !wall(side, place, true).equals(wall(side, place, false));
+                boolean twoInks = enclosed && two > reversed && !walls.first(place).equals(walls.second(place));
                 double held = enclosed ? twoInks ? two : reversed : gap;
                 // Corners that touch at a point leave no gap that could fill in; the neck of ink there is reported.
                 if (held == limit && place.width() < limit * tolerance
@@ -85,11 +85,6 @@ public final class GapTooNarrow implements Check {
             }
         }
         return found;
-    }
-
-    private static String wall(SideMeasures side, WidthPlace place, boolean first) {
-        return first ? Subjects.inkAt(side.side(), place.ax(), place.ay())
-                : Subjects.inkAt(side.side(), place.bx(), place.by());
     }
 
     private static void report(SideMeasures side, Narrow narrow, Severity severity, FindingSink sink) {
@@ -107,7 +102,7 @@ public final class GapTooNarrow implements Check {
                     + ", but this method needs " + limit + "; move the parts apart or scale the art up.";
         };
         sink.found(severity, place.kind().name().toLowerCase(Locale.ROOT)).on(side.name())
-                .of(wall(side, place, true)).measured(place.width(), narrow.limit, "mm").at(place.where())
+                .of(Subjects.inkAt(side.side(), place.ax(), place.ay())).measured(place.width(), narrow.limit, "mm").at(place.where())
                 .curedBy(Fixes.SCALE_UP)
                 .say(narrow.twoInks ? what + " Two inks meet here, and their register adds up." : what);
     }

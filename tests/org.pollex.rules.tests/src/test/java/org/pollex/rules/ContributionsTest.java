@@ -119,6 +119,36 @@ class ContributionsTest {
         assertTrue(refused.getMessage().contains("family \"tile\", which no bundle builds"), refused.getMessage());
     }
 
+    /** A reader of art that plugin.xml files of these tests name. */
+    public static final class NoArt implements org.pollex.artwork.ArtReader {
+
+        @Override
+        public boolean recognises(org.pollex.artwork.ArtSource source) {
+            return false;
+        }
+
+        @Override
+        public org.pollex.artwork.Art read(org.pollex.artwork.ArtSource source,
+                org.pollex.artwork.ReadLimits limits) {
+            throw new IllegalStateException();
+        }
+    }
+
+    @Test
+    void readersOfArtAreTakenToo() throws Exception {
+        String type = "class=\"" + NoArt.class.getName() + "\"";
+        Contributions read = read("<plugin><extension point=\"org.pollex.artwork.readers\">"
+                + "<reader id=\"low\" name=\"L\" fileExtensions=\"svg, SVGZ\" " + type + "/>"
+                + "<reader id=\"high\" name=\"H\" priority=\"10\" " + type + "/>"
+                + "<reader id=\"odd\" name=\"O\" priority=\"first\" " + type + "/>"
+                + "<reader id=\"gone\" name=\"G\" class=\"org.example.Gone\"/></extension></plugin>");
+        assertEquals(List.of("high", "low"), read.readers().entries().stream().map(entry -> entry.id()).toList());
+        assertEquals(List.of("svg", "svgz"), read.readers().fileExtensions());
+        assertEquals(2, read.problems().size(), read.problems()::toString);
+        says(read, "org.example.b0", "priority \"first\" of art reader odd is not a whole number");
+        says(read, "org.example.b0", "class org.example.Gone cannot be made");
+    }
+
     @Test
     void plainObjectsServeAsWell() {
         Contributions plain = Contributions.collect().with(Tiles.check("one", "test", (context, sink) -> { }))
