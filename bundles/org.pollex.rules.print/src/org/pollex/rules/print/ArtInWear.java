@@ -24,8 +24,8 @@ import org.pollex.rules.SideMeasures;
 
 /**
  * How much of each ink and of each piece of lettering lies where the item wears? Measured as the integral of the wear
- * field over the part inside the wear-risk zone, over the area of the whole: 0 is untouched, 1 would be all of it worn
- * hardest. The mean of the field over a part is that of a grid of 0.1 mm.
+ * field over the part inside the wear-risk zone, over the area of all of it on the item: 0 is untouched, 1 would be all
+ * worn hardest. The mean of the field over a part is that of a grid of 0.1 mm.
  */
 public final class ArtInWear implements Check {
 
@@ -45,10 +45,11 @@ public final class ArtInWear implements Check {
             }
             for (Subject subject : subjects(context, side)) {
                 Geometry worn = Polygons.intersection(subject.area, face.wearRisk());
-                double share = worn.isEmpty() ? 0 : worn.getArea() * mean(face, worn) / subject.area.getArea();
+                double whole = worn.isEmpty() ? 1 : Polygons.intersection(subject.area, face.area()).getArea();
+                double share = worn.isEmpty() ? 0 : worn.getArea() * mean(face, worn) / whole;
                 if (share >= info) {
                     Severity severity = share >= warning ? Severity.WARNING : Severity.INFO;
-                    double inside = worn.getArea() / subject.area.getArea();
+                    double inside = worn.getArea() / whole;
                     sink.found(severity, subject.region.isEmpty() ? "" : subject.name.startsWith("\"") ? "type" : "ink")
                             .on(side.name()).of(subject.region).measured(share, warning, "").at(worn)
                             .curedBy(Fixes.MOVE_INTO_SAFE, Fixes.PLACE_LARGEST, Fixes.BEST_TURN)
