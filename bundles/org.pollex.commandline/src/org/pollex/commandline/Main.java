@@ -23,6 +23,7 @@ import org.pollex.commandline.word.PictureWord;
 import org.pollex.commandline.word.PlaceWord;
 import org.pollex.commandline.word.ProofWord;
 import org.pollex.commandline.word.StudioWord;
+import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -38,7 +39,8 @@ public final class Main {
 
     /** Runs a call on the plain JVM, with what the class path contributes. */
     public static void main(String[] args) {
-        System.exit(run(args, new Session(System.out, System.err, Path.of("").toAbsolutePath(), Suite.installed(),
+        Suite suite = Suite.of(Contributions.fromClassPath(Main.class.getClassLoader()));
+        System.exit(run(args, new Session(System.out, System.err, Path.of("").toAbsolutePath(), suite,
                 LocalDate.now(), Terminal.takesErrors())));
     }
 

@@ -26,9 +26,10 @@ final class SampleDesigns {
      * @param front     art of the front, a name in the art folder
      * @param back      art of the back
      * @param largest   whether it is placed as large as it goes
+     * @param down      how far it is then moved by hand towards the tip, mm
      */
     record Sample(String name, String shows, int quantity, String product, String material, String method,
-            List<String> inks, String front, Optional<String> back, boolean largest) {
+            List<String> inks, String front, Optional<String> back, boolean largest, double down) {
 
         /** The order for it, with art in that folder. */
         Order order(String artFolder) {
@@ -51,13 +52,13 @@ final class SampleDesigns {
     /** All of them. */
     static final List<Sample> ALL = List.of(
             new Sample("skerry-light", "a bold mark in one ink that prints as it is", 500, "standard-pick",
-                    "solid-cream", "pad-one-colour", List.of("navy"), "lighthouse.svg", Optional.empty(), true),
+                    "solid-cream", "pad-one-colour", List.of("navy"), "lighthouse.svg", Optional.empty(), true, 0),
             new Sample("evening-crossing", "rigging too thin to print, and an anchor where the tip wears", 250,
                     "standard-pick", "solid-yellow", "pad-one-colour", List.of("navy"), "ferry.svg",
-                    Optional.empty(), false),
+                    Optional.empty(), false, 2.6),
             new Sample("deck-hands", "a badge in several inks with lettering, and the lighthouse on its back", 100,
                     "wide-triangle-pick", "solid-white", "pad-spot", List.of(), "badge.svg",
-                    Optional.of("lighthouse.svg"), true));
+                    Optional.of("lighthouse.svg"), true, 0));
 
     /** The art they are made from. */
     static final List<String> ART = List.of("lighthouse.svg", "ferry.svg", "badge.svg");

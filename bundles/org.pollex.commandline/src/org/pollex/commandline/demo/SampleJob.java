@@ -33,6 +33,8 @@ import org.pollex.commandline.session.ExitCode;
 import org.pollex.commandline.session.Refusal;
 import org.pollex.commandline.session.SafeOutput;
 import org.pollex.commandline.session.Session;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.Mark;
 import org.pollex.model.job.Job;
 import org.pollex.model.job.JobDesign;
 import org.pollex.model.job.JobFactory;
@@ -42,6 +44,7 @@ import org.pollex.model.job.Use;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
 import org.pollex.output.page.PageSize;
 import org.pollex.output.picture.MaterialPicture;
@@ -76,6 +79,7 @@ public final class SampleJob {
         for (Sample sample : SampleDesigns.ALL) {
             Path file = folder.resolve(sample.name() + ".design");
             new DesignMaker(quiet).make(file.toString(), sample.order(folder.resolve(ArtFiles.FOLDER).toString()));
+            move(file, sample.down());
             designs.put(file, session.shown(file));
         }
         job(folder);
@@ -118,6 +122,20 @@ public final class SampleJob {
 
     private void put(Path file, byte[] bytes) throws Refusal {
         SafeOutput.write(file, session.shown(file), bytes);
+    }
+
+    /** Moves the art of the front towards the tip, as a designer would who wants the anchor there. */
+    private static void move(Path file, double down) throws Refusal {
+        if (down != 0) {
+            try {
+                Opened<Design> opened = ModelFiles.DESIGNS.open(file);
+                Mark mark = opened.model().getSides().get(0).getLayers().get(0).getMarks().get(0);
+                mark.setY(mark.getY() + down);
+                ModelFiles.DESIGNS.replace(opened.model(), file);
+            } catch (StoreException e) {
+                throw new Refusal(Desk.code(e), e.getMessage(), e);
+            }
+        }
     }
 
     private void job(Path folder) throws Refusal {

@@ -26,9 +26,9 @@ import org.pollex.print.Printed;
  *
  * @param opened   the design and its file
  * @param printed  what it prints
- * @param job      the job in whose folder it lies
+ * @param job      the job that it belongs to
  */
-public record OpenDesign(Opened<Design> opened, Printed printed, Optional<Job> job) {
+public record OpenDesign(Opened<Design> opened, Printed printed, Optional<FoundJob> job) {
 
     /** The design. */
     public Design design() {
@@ -46,14 +46,14 @@ public record OpenDesign(Opened<Design> opened, Printed printed, Optional<Job> j
         if (job.isEmpty()) {
             return ProofFacts.of(date, new ArrayList<>(art));
         }
-        Job of = job.get();
+        Job of = job.get().job();
         OptionalInt revision = of.getRevisions().stream().mapToInt(each -> each.getNumber()).max();
         return new ProofFacts(text(of.getClient()), text(of.getName()), revision, date, quantity(of),
                 new ArrayList<>(art));
     }
 
     private OptionalInt quantity(Job of) {
-        String name = opened.path().getFileName().toString();
+        String name = job.map(FoundJob::design).orElse("");
         for (JobDesign each : of.getDesigns()) {
             if (name.equals(each.getPath()) && each.getQuantity() > 0) {
                 return OptionalInt.of(each.getQuantity());

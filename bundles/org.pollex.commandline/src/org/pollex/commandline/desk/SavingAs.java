@@ -53,7 +53,7 @@ public final class SavingAs {
         boolean done = false;
         try {
             folders.make(to.getParent());
-            List<Placement> placements = placements();
+            List<Placement> placements = Placements.of(design);
             if (!placements.isEmpty()) {
                 folders.make(to.resolveSibling(ArtFiles.FOLDER));
             }
@@ -80,12 +80,6 @@ public final class SavingAs {
                 folders.undo();
             }
         }
-    }
-
-    private List<Placement> placements() {
-        return design.getSides().stream().flatMap(side -> side.getLayers().stream())
-                .flatMap(layer -> layer.getMarks().stream()).filter(Placement.class::isInstance)
-                .map(Placement.class::cast).toList();
     }
 
     private void adopt(Placement placement, Path file) throws IOException, StoreException {

@@ -58,7 +58,7 @@ public final class DesignMaker {
 
     private void one(Path to, Optional<Path> front, Optional<Path> back, Order order) throws Refusal {
         if (!FileKind.of(to).equals(Optional.of(FileKind.DESIGN))) {
-            throw Refusal.wrongUse(session.shown(to) + ": a design's name must end in " + FileKind.DESIGN.ending()
+            throw Refusal.wrongUse(session.shown(to) + ": a design's name must end in " + "." + FileKind.DESIGN.ending()
                     + "; write it so.");
         }
         Stock stock = Stock.of(session.suiteNear(to.getParent()), order);
@@ -83,7 +83,7 @@ public final class DesignMaker {
             String name = each.getFileName().toString();
             String stem = name.substring(0, name.length() - ART_ENDING.length());
             try {
-                one(to.resolve(stem + FileKind.DESIGN.ending()), Optional.of(each), back, order);
+                one(to.resolve(stem + "." + FileKind.DESIGN.ending()), Optional.of(each), back, order);
                 written++;
             } catch (Refusal e) {
                 session.complain(e.getMessage());

@@ -72,7 +72,7 @@ final class Draft {
                     stock.method()).forArt(files.keySet().stream().map(arts::get).toList());
         }
         inks.forEach(ink -> design.getInks().add(ink.getId()));
-        Printed printed = desk.print(design, to, arts::get);
+        Printed printed = desk.print(design, to, arts);
         for (Side side : design.getSides()) {
             place(side, printed);
         }

@@ -13,6 +13,7 @@ import org.pollex.geometry.placement.Fit;
 import org.pollex.geometry.placement.LargestPlacement;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Side;
+import org.pollex.rules.SideFit;
 
 /** Applies a placement of everything that a side prints to its marks. */
 final class Largest {
@@ -48,22 +49,15 @@ final class Largest {
 
     /** Moves, scales and turns all marks of a side as one. */
     static void apply(Side side, Fit fit) {
-        double scale = fit.scale() * (1 - KEEP);
-        double cos = Math.cos(Math.toRadians(fit.turn())) * scale;
-        double sin = Math.sin(Math.toRadians(fit.turn())) * scale;
-        side.getLayers().forEach(layer -> layer.getMarks().forEach(mark -> {
-            double x = mark.getX();
-            double y = mark.getY();
-            mark.setX(round(cos * x - sin * y + fit.dx()));
-            mark.setY(round(sin * x + cos * y + fit.dy()));
-            mark.setScale(mark.getScale() * scale);
-            mark.setTurn(round(turn(mark, fit.turn())));
-        }));
-    }
-
-    private static double turn(Mark mark, double more) {
-        double turn = (mark.getTurn() + more) % 360;
-        return turn <= -180 ? turn + 360 : turn > 180 ? turn - 360 : turn;
+        Fit kept = new Fit(fit.scale() * (1 - KEEP), fit.dx(), fit.dy(), fit.turn(), fit.contacts(), fit.certified(),
+                fit.upperBound());
+        for (SideFit.Moved moved : new SideFit(side.getName(), kept, 0, 0).moved(side)) {
+            Mark mark = moved.mark();
+            mark.setX(round(moved.x()));
+            mark.setY(round(moved.y()));
+            mark.setScale(moved.scale());
+            mark.setTurn(round(moved.turn()));
+        }
     }
 
     /** To a nanometre, or a millionth of a degree. */

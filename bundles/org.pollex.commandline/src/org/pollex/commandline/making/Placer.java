@@ -178,7 +178,7 @@ public final class Placer {
         }
         if (!FileKind.of(out.get()).equals(Optional.of(FileKind.DESIGN))) {
             throw Refusal.wrongUse(session.shown(out.get()) + ": a design's name must end in "
-                    + FileKind.DESIGN.ending() + "; write it so.");
+                    + "." + FileKind.DESIGN.ending() + "; write it so.");
         }
         if (Files.isDirectory(out.get())) {
             throw new Refusal(ExitCode.NOT_WRITTEN, session.shown(out.get()) + ": this is a folder; choose another "

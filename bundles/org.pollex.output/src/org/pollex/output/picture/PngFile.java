@@ -18,6 +18,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A picture as the bytes of a PNG file that states its resolution (pHYs) and that its colours are sRGB. */
 public final class PngFile {
@@ -35,7 +36,7 @@ public final class PngFile {
     public static byte[] bytes(BufferedImage image, int dpi) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             IIOMetadata data = writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), null);
             IIOMetadataNode root = new IIOMetadataNode(FORMAT);
             String perMetre = Long.toString(Math.round(dpi / 0.0254));

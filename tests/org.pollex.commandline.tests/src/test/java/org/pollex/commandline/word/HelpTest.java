@@ -1,0 +1,69 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.commandline.word;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.pollex.commandline.Studio;
+import org.pollex.commandline.session.About;
+
+class HelpTest {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource({"list, KIND", "new, --product", "check, --sarif", "place, --turn", "picture, --dpi", "proof, --pdf",
+        "demo, DIR", "completion, zsh"})
+    void explainsEveryWord(String word, String holds) {
+        Studio.Answer answer = new Studio(folder).call(word, "--help");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(answer.out().startsWith("Usage: studio " + word), answer.out());
+        assertTrue(answer.out().contains(holds), answer.out());
+        assertTrue(new Studio(folder).call("--help").out().contains("  " + word + " "), word);
+    }
+
+    @Test
+    void tellsItsVersionWhichIsTheOneOfTheBundle() throws Exception {
+        Studio.Answer answer = new Studio(folder).call("--version");
+        assertEquals("Pollex " + About.VERSION, answer.out().strip());
+        String manifest = Files.readString(Path.of("../../bundles/org.pollex.commandline/META-INF/MANIFEST.MF"));
+        assertTrue(manifest.contains("Bundle-Version: " + About.VERSION + ".qualifier"), manifest);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "print", "check", "new a.design", "picture", "check --fail-on sometimes x",
+        "picture a.design --png b.png --dpi many", "list inks --xml", "demo", "proof a.design --pdf b --date soon"})
+    void answersWrongUseWithOneLine(String words) {
+        Studio.Answer answer = new Studio(folder).call(words.isEmpty() ? new String[0] : words.split(" "));
+        assertEquals(2, answer.code(), words);
+        assertEquals(1, answer.errors().size(), answer.err());
+        assertEquals("", answer.out());
+    }
+
+    @Test
+    void completesInBash() throws Exception {
+        Studio.Answer answer = new Studio(folder).call("completion");
+        assertEquals(0, answer.code());
+        Path script = Files.writeString(folder.resolve("completion.sh"), answer.out());
+        Process bash = new ProcessBuilder("bash", "-c", "source " + script + "; COMP_WORDS=(studio ch); COMP_CWORD=1; "
+                + "_complete_studio; echo \"${COMPREPLY[@]}\"").redirectErrorStream(true).start();
+        String said = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(bash.waitFor(30, TimeUnit.SECONDS));
+        assertEquals("check", said.strip());
+    }
+}
