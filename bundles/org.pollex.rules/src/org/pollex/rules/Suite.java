@@ -14,19 +14,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.RegistryFactory;
+import org.pollex.artwork.ArtException;
 import org.pollex.artwork.ArtReaders;
+import org.pollex.artwork.ArtSource;
+import org.pollex.artwork.ReadLimits;
+import org.pollex.model.catalogue.Ink;
+import org.pollex.model.design.Design;
+import org.pollex.model.store.ArtFiles;
+import org.pollex.model.store.ArtState;
 import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
+import org.pollex.print.ArtSupply;
+import org.pollex.print.DesignPrinter;
+import org.pollex.print.Lettering;
+import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
 import org.pollex.print.item.Item;
 import org.pollex.print.item.ItemException;
 
 /**
- * What is installed, and the way in to all of it: catalogues, items, checks. Made once by whoever starts the program
+ * What is installed, and the way in to all of it: catalogues, items, printing, checks. Made once by whoever starts the program
  * and passed on. Immutable but for caches; safe for threads; model objects it hands out are shared and must not be
  * changed.
  */
@@ -158,6 +170,52 @@ public final class Suite {
      */
     public Item item(String product) throws ItemException {
         return items.item(product);
+    }
+
+    /**
+     * A printer for a design: product, material, method and inks are looked up in the catalogues.
+     *
+     * @param supply     art of its placements, see {@link #artBeside(Path)}
+     * @param lettering  sets its lines of text
+     * @throws PrintException when no catalogue has what the design names
+     * @throws ItemException  when the product cannot be built
+     */
+    public DesignPrinter printer(Design design, ArtSupply supply, Lettering lettering)
+            throws PrintException, ItemException {
+        List<String> missing = catalogues.missing(design, Set.of());
+        if (!missing.isEmpty()) {
+            throw new PrintException("The design names " + String.join(", ", missing)
+                    + ", which no catalogue has; add it to one or choose another.");
+        }
+        List<Ink> inks = design.getInks().stream().map(id -> catalogues.ink(id).orElseThrow()).toList();
+        return new DesignPrinter(item(design.getProduct()), catalogues.material(design.getMaterial()).orElseThrow(),
+                catalogues.method(design.getMethod()).orElseThrow(), inks, supply, lettering);
+    }
+
+    /**
+     * Reads the art of a design from the files that it names; every call reads again.
+     *
+     * @param design  path of the design, beside or above its art
+     */
+    public ArtSupply artBeside(Path design) {
+        return placement -> {
+            String name = placement.getArt() == null ? "" : placement.getArt();
+            ArtState state = ArtFiles.state(design, placement);
+            if (state instanceof ArtState.Present present) {
+                ReadLimits limits = ReadLimits.usual();
+                return readers().read(ArtSource.of(present.file(), limits), limits);
+            }
+            if (state instanceof ArtState.Changed) {
+                throw new ArtException(name, "the file is not the one that was placed; put that one back or place it "
+                        + "anew");
+            }
+            if (state instanceof ArtState.Refused) {
+                throw new ArtException(name, "this is no path inside the folder of the design; copy the file there "
+                        + "and place it anew");
+            }
+            throw new ArtException(name, "the file is missing beside " + design.getFileName()
+                    + "; put it back or place it anew");
+        };
     }
 
     /**

@@ -18,15 +18,20 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pollex.artwork.ArtException;
 import org.pollex.model.catalogue.Catalogue;
 import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.catalogue.Product;
+import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.Side;
 import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
+import org.pollex.print.ArtSupply;
+import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemException;
 
@@ -88,6 +93,41 @@ class SuiteTest {
         Files.writeString(folder.resolve("jobs/broken.catalogue"), "half a fi");
         StoreException refused = assertThrows(StoreException.class, () -> suite.near(job));
         assertTrue(refused.getMessage().contains("broken.catalogue"), refused.getMessage());
+    }
+
+    @Test
+    void designThatNamesWhatIsNotThereIsRefused() {
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setProduct("tile-20");
+        design.setMaterial("clay");
+        design.setMethod("stamp");
+        design.getInks().add("moss");
+        PrintException refused = assertThrows(PrintException.class,
+                () -> tiles().printer(design, placement -> null, line -> null));
+        assertTrue(refused.getMessage().contains("names ink \"moss\", which no catalogue has"), refused.getMessage());
+    }
+
+    @Test
+    void artIsFoundBesideTheDesignOrNamed() throws Exception {
+        ArtSupply supply = tiles().artBeside(folder.resolve("a.design"));
+        Placement placement = DesignFactory.eINSTANCE.createPlacement();
+        placement.setArt("art/ferry.svg");
+        refused(supply, placement, "art/ferry.svg: the file is missing beside a.design");
+        placement.setArt("../ferry.svg");
+        refused(supply, placement, "no path inside the folder of the design");
+        Files.createDirectories(folder.resolve("art"));
+        Files.writeString(folder.resolve("art/ferry.svg"), "<svg/>");
+        placement.setArt("art/ferry.svg");
+        placement.setSha256("00");
+        refused(supply, placement, "not the one that was placed");
+        placement.setSha256(null);
+        // Nothing that reads art is installed here, and that is what is said.
+        refused(supply, placement, "ferry.svg");
+    }
+
+    private static void refused(ArtSupply supply, Placement placement, String reason) {
+        ArtException refused = assertThrows(ArtException.class, () -> supply.art(placement));
+        assertTrue(refused.getMessage().contains(reason), refused.getMessage());
     }
 
     @Test

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
@@ -21,6 +22,10 @@ import org.pollex.model.catalogue.Method;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.Layer;
+import org.pollex.model.design.PlainShape;
+import org.pollex.model.design.ShapeKind;
+import org.pollex.model.design.Side;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
@@ -28,6 +33,7 @@ import org.pollex.print.item.Item;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Finding;
+import org.pollex.rules.SideFit;
 import org.pollex.rules.Suite;
 
 /** One more bundle is all that a new family takes: it is listed, built and checked like those that are shipped. */
@@ -78,6 +84,37 @@ class NewFamilyTest {
     @Test
     void cleanOneIsClean() throws Exception {
         assertEquals(List.of(), suite.check(printed(Shape.parse("disc 0 0 29.5 minus disc 0 0 22"))));
+    }
+
+    @Test
+    void isPrintedLikeEveryOther() throws Exception {
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setProduct("small-coaster");
+        design.setMaterial("cork");
+        design.setMethod("pad-one-colour");
+        design.getInks().add("black");
+        Side top = DesignFactory.eINSTANCE.createSide();
+        top.setName("top");
+        Layer layer = DesignFactory.eINSTANCE.createLayer();
+        PlainShape disc = DesignFactory.eINSTANCE.createPlainShape();
+        disc.setId("disc");
+        disc.setKind(ShapeKind.ELLIPSE);
+        disc.setWidth(18);
+        disc.setHeight(18);
+        disc.setInk("black");
+        layer.getMarks().add(disc);
+        top.getLayers().add(layer);
+        design.getSides().add(top);
+        Printed printed = suite.printer(design, placement -> {
+            throw new IllegalStateException("no art is placed");
+        }, line -> {
+            throw new IllegalStateException("no line is set");
+        }).print(design);
+        assertEquals(Math.PI * 81, printed.side("top").orElseThrow().printed().getArea(), 0.1);
+        assertEquals(List.of("fit-poor", "under-the-cup"),
+                suite.check(printed).stream().map(Finding::check).toList());
+        suite.fit(printed, "top", OptionalDouble.of(0)).orElseThrow().moved(top).forEach(SideFit.Moved::apply);
+        assertEquals(30.0 / 18, disc.getScale(), 1e-3);
     }
 
     @Test
