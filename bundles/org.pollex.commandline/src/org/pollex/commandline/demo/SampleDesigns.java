@@ -17,6 +17,7 @@ final class SampleDesigns {
      * One design.
      *
      * @param name      of its file, without ending
+     * @param title     its name for people
      * @param shows     what it is there to show, the end of a sentence
      * @param quantity  pieces
      * @param product   id
@@ -28,7 +29,7 @@ final class SampleDesigns {
      * @param largest   whether it is placed as large as it goes
      * @param down      how far it is then moved by hand towards the tip, mm
      */
-    record Sample(String name, String shows, int quantity, String product, String material, String method,
+    record Sample(String name, String title, String shows, int quantity, String product, String material, String method,
             List<String> inks, String front, Optional<String> back, boolean largest, double down) {
 
         /** The order for it, with art in that folder. */
@@ -51,12 +52,14 @@ final class SampleDesigns {
 
     /** All of them. */
     static final List<Sample> ALL = List.of(
-            new Sample("skerry-light", "a bold mark in one ink that prints as it is", 500, "standard-pick",
-                    "solid-cream", "pad-one-colour", List.of("navy"), "lighthouse.svg", Optional.empty(), true, 0),
-            new Sample("evening-crossing", "rigging too thin to print, and an anchor where the tip wears", 250,
-                    "standard-pick", "solid-yellow", "pad-one-colour", List.of("navy"), "ferry.svg",
-                    Optional.empty(), false, 2.6),
-            new Sample("deck-hands", "a badge in several inks with lettering, and the lighthouse on its back", 100,
+            new Sample("skerry-light", "Skerry Light", "a bold mark in one ink that prints as it is", 500,
+                    "standard-pick", "solid-cream", "pad-one-colour", List.of("navy"), "lighthouse.svg",
+                    Optional.empty(), true, 0),
+            new Sample("evening-crossing", "Evening crossing",
+                    "rigging too thin to print, and an anchor where the tip wears", 250, "standard-pick",
+                    "solid-yellow", "pad-one-colour", List.of("navy"), "ferry.svg", Optional.empty(), false, 2.6),
+            new Sample("deck-hands", "Deck hands",
+                    "a badge in several inks with lettering, and the lighthouse on its back", 100,
                     "wide-triangle-pick", "solid-white", "pad-spot", List.of(), "badge.svg",
                     Optional.of("lighthouse.svg"), true, 0));
 

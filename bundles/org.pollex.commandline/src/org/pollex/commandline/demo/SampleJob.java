@@ -79,7 +79,7 @@ public final class SampleJob {
         for (Sample sample : SampleDesigns.ALL) {
             Path file = folder.resolve(sample.name() + ".design");
             new DesignMaker(quiet).make(file.toString(), sample.order(folder.resolve(ArtFiles.FOLDER).toString()));
-            move(file, sample.down());
+            finish(file, sample);
             designs.put(file, session.shown(file));
         }
         job(folder);
@@ -124,17 +124,16 @@ public final class SampleJob {
         SafeOutput.write(file, session.shown(file), bytes);
     }
 
-    /** Moves the art of the front towards the tip, as a designer would who wants the anchor there. */
-    private static void move(Path file, double down) throws Refusal {
-        if (down != 0) {
-            try {
-                Opened<Design> opened = ModelFiles.DESIGNS.open(file);
-                Mark mark = opened.model().getSides().get(0).getLayers().get(0).getMarks().get(0);
-                mark.setY(mark.getY() + down);
-                ModelFiles.DESIGNS.replace(opened.model(), file);
-            } catch (StoreException e) {
-                throw new Refusal(Desk.code(e), e.getMessage(), e);
-            }
+    /** Names the design for people and moves its art, as a designer would who wants the anchor in the tip. */
+    private static void finish(Path file, Sample sample) throws Refusal {
+        try {
+            Opened<Design> opened = ModelFiles.DESIGNS.open(file);
+            opened.model().setName(sample.title());
+            Mark mark = opened.model().getSides().get(0).getLayers().get(0).getMarks().get(0);
+            mark.setY(mark.getY() + sample.down());
+            ModelFiles.DESIGNS.save(opened);
+        } catch (StoreException e) {
+            throw new Refusal(Desk.code(e), e.getMessage(), e);
         }
     }
 

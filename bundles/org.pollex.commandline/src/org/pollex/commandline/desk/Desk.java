@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.pollex.artwork.Art;
 import org.pollex.artwork.ArtException;
 import org.pollex.commandline.session.ExitCode;
@@ -44,6 +45,7 @@ public final class Desk {
     private final Session session;
     private final ArtShelf shelf;
     private final JobShelf jobs = new JobShelf();
+    private final Map<Path, Suite> suites = new ConcurrentHashMap<>();
 
     /** A desk for a call. */
     public Desk(Session session) {
@@ -90,7 +92,7 @@ public final class Desk {
      * @param arts  art of each placement
      */
     public Printed print(Design design, Path file, Map<Placement, Art> arts) throws Refusal {
-        Suite suite = session.suiteNear(file.toAbsolutePath().getParent());
+        Suite suite = suite(file);
         Catalogues known = suite.catalogues();
         List<String> missing = known.missing(design, Set.of());
         if (!missing.isEmpty()) {
@@ -113,7 +115,7 @@ public final class Desk {
 
     /** What the checks find, waivers of the job honoured. */
     public List<Finding> findings(OpenDesign open) throws Refusal {
-        Suite suite = session.suiteNear(open.opened().path().toAbsolutePath().getParent());
+        Suite suite = suite(open.opened().path());
         try {
             List<Finding> found = suite.check(open.printed());
             return open.job().isPresent() ? Waivers.apply(found, open.job().get().design(),
@@ -122,6 +124,17 @@ public final class Desk {
             Thread.currentThread().interrupt();
             throw new Refusal(ExitCode.UNREADABLE, "The call was told to stop before the checks had ended.", e);
         }
+    }
+
+    /** The suite as a design sees it; looked up once a folder for the call. */
+    private Suite suite(Path file) throws Refusal {
+        Path folder = file.toAbsolutePath().getParent();
+        Suite known = suites.get(folder);
+        if (known == null) {
+            known = session.suiteNear(folder);
+            suites.put(folder, known);
+        }
+        return known;
     }
 
     /** Writes a design back to its file; its last state is kept beside it. */

@@ -14,8 +14,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.io.WKTWriter;
 
 /** How reports write numbers and places: plain decimals, never an exponent; mm to a tenth of a micrometre. */
 public final class Plain {
@@ -33,9 +31,7 @@ public final class Plain {
 
     /** A place as well-known text. */
     public static String wkt(Geometry geometry) {
-        WKTWriter writer = new WKTWriter();
-        writer.setPrecisionModel(new PrecisionModel(Math.pow(10, DECIMALS)));
-        return writer.write(geometry);
+        return Wkt.of(geometry);
     }
 
     /** Writes a JSON document as UTF-8, indented, with a line break at its end. */

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.pollex.commandline.desk.CheckRun;
 import org.pollex.commandline.desk.DesignFinder;
 import org.pollex.commandline.report.CheckedDesign;
@@ -78,16 +79,14 @@ public final class CheckWord extends Word {
     /** Writes all reports that can be written; returns the first failure. */
     private Optional<Refusal> write(List<CheckedDesign> designs, List<Optional<Path>> files) {
         Suite suite = session().suite();
-        List<byte[]> reports = new ArrayList<>();
-        reports.add(JsonReport.of(designs));
-        reports.add(SarifReport.of(suite, designs));
-        reports.add(JunitReport.of(suite, failOn, designs));
+        List<Supplier<byte[]>> reports = List.of(() -> JsonReport.of(designs), () -> SarifReport.of(suite, designs),
+                () -> JunitReport.of(suite, failOn, designs));
         Optional<Refusal> first = Optional.empty();
         for (int i = 0; i < files.size(); i++) {
             if (files.get(i).isPresent()) {
                 try {
                     Path file = files.get(i).get();
-                    SafeOutput.write(file, session().shown(file), reports.get(i));
+                    SafeOutput.write(file, session().shown(file), reports.get(i).get());
                 } catch (Refusal e) {
                     first = first.or(() -> Optional.of(e));
                 }

@@ -15,16 +15,25 @@ import org.pollex.rules.Finding;
 /** The list of findings in plain words, as many as fit, with a count of the rest. */
 final class FindingBlock {
 
-    private static final double LEADING = 3.0;
-    private static final double GAP = 1.5;
     private static final double INDENT = 5.2;
-    private static final int MOST_LINES = 4;
+
+    private final double leading;
+    private final double gap;
+    private final double points;
+    private final int mostLines;
+    private final boolean heads;
 
     private final Sheet sheet;
     private final List<NumberedFinding> findings;
     private final long waived;
 
-    FindingBlock(Sheet sheet, List<NumberedFinding> findings, long waived) {
+    /** A list; a compact one has smaller type, shorter texts and no heads, for the side column. */
+    FindingBlock(Sheet sheet, List<NumberedFinding> findings, long waived, boolean compact) {
+        this.leading = compact ? 2.65 : 3.0;
+        this.gap = compact ? 1.0 : 1.5;
+        this.points = compact ? ProofStyle.SMALL : ProofStyle.BODY;
+        this.mostLines = compact ? 3 : 4;
+        this.heads = !compact;
         this.sheet = sheet;
         this.findings = findings;
         this.waived = waived;
@@ -32,13 +41,13 @@ final class FindingBlock {
 
     /** How many findings will be listed in a width and height. */
     int listed(double width, double height) {
-        double room = height - ProofStyle.HEADING - 1 - (waived > 0 ? LEADING + 1 : 0);
+        double room = height - ProofStyle.HEADING - 1 - (waived > 0 ? leading + 1 : 0);
         double used = 0;
         int count = 0;
         for (NumberedFinding finding : findings) {
             used += height(finding.finding(), width);
             boolean last = count + 1 == findings.size();
-            if (used > room - (last ? 0 : LEADING + 1)) {
+            if (used > room - (last ? 0 : leading + 1)) {
                 break;
             }
             count++;
@@ -47,12 +56,11 @@ final class FindingBlock {
     }
 
     private double height(Finding finding, double width) {
-        return LEADING * (1 + lines(finding, width).size()) + GAP;
+        return leading * ((heads ? 1 : 0) + lines(finding, width).size()) + gap;
     }
 
     private List<String> lines(Finding finding, double width) {
-        return Words.lines(sheet.font(HouseFont.REGULAR), ProofStyle.BODY, finding.message(), width - INDENT,
-                MOST_LINES);
+        return Words.lines(sheet.font(HouseFont.REGULAR), points, finding.message(), width - INDENT, mostLines);
     }
 
     /** Draws the block into a width and height. */
@@ -62,7 +70,7 @@ final class FindingBlock {
         if (findings.isEmpty()) {
             sheet.text(HouseFont.REGULAR, ProofStyle.BODY, ProofStyle.INK, x, at + 2.4,
                     "The checks found nothing to change.");
-            at += LEADING + 1;
+            at += leading + 1;
         }
         for (NumberedFinding numbered : findings.subList(0, count)) {
             Finding finding = numbered.finding();
@@ -70,20 +78,22 @@ final class FindingBlock {
             ProofStyle.badge(sheet, x + 1.8, at + 1.7, 1.65, rgb, numbered.number());
             String head = ProofStyle.words(finding.severity())
                     + (finding.side().isEmpty() ? "" : ", " + finding.side());
-            sheet.text(HouseFont.BOLD, ProofStyle.BODY, rgb, x + INDENT, at + 2.4,
-                    Words.fitted(sheet.font(HouseFont.BOLD), ProofStyle.BODY, head, width - INDENT));
-            at += LEADING;
-            for (String line : lines(finding, width)) {
-                sheet.text(HouseFont.REGULAR, ProofStyle.BODY, ProofStyle.INK, x + INDENT, at + 2.4, line);
-                at += LEADING;
+            if (heads) {
+                sheet.text(HouseFont.BOLD, points, rgb, x + INDENT, at + 2.4,
+                        Words.fitted(sheet.font(HouseFont.BOLD), points, head, width - INDENT));
+                at += leading;
             }
-            at += GAP;
+            for (String line : lines(finding, width)) {
+                sheet.text(HouseFont.REGULAR, points, ProofStyle.INK, x + INDENT, at + 2.4, line);
+                at += leading;
+            }
+            at += gap;
         }
         int more = findings.size() - count;
         if (more > 0) {
-            sheet.text(HouseFont.BOLD, ProofStyle.BODY, ProofStyle.INK, x + INDENT, at + 2.4,
+            sheet.text(HouseFont.BOLD, points, ProofStyle.INK, x + INDENT, at + 2.4,
                     "and " + more + " more, listed by check");
-            at += LEADING + 1;
+            at += leading + 1;
         }
         if (waived > 0) {
             sheet.text(HouseFont.REGULAR, ProofStyle.BODY, ProofStyle.MUTED, x, at + 2.4,

@@ -27,7 +27,7 @@ import org.pollex.print.PrintedSide;
 /** The inks with their predicted colour on the material, its Lab values and where they print. */
 final class InkBlock {
 
-    private static final double ROW = 6.6;
+    private static final double ROW = 6.2;
     private static final double SWATCH = 8;
     private static final int MOST = 7;
 

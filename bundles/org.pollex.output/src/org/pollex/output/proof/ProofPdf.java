@@ -32,7 +32,7 @@ public final class ProofPdf {
     /** A list of findings needs this height below the enlargement; else it goes beside. */
     private static final double LIST_MIN = 14;
     private static final double PICTURE_TALL = 46;
-    private static final double PICTURE_LOW = 36;
+    private static final double PICTURE_LOW = 32;
 
     private final Sheet sheet;
     private final Printed printed;
@@ -85,16 +85,17 @@ public final class ProofPdf {
         at = InkBlock.draw(sheet, printed, rightX, at, rightWidth);
         double approval = bottom - ApprovalBlock.HEIGHT;
         ApprovalBlock.draw(sheet, rightX, approval, rightWidth);
-        FindingBlock block = new FindingBlock(sheet, findings, waived);
-        double rightRoom = approval - at - SPACE;
+        double rightRoom = approval - at - SPACE / 2;
+        FindingBlock wide = new FindingBlock(sheet, findings, waived, false);
+        FindingBlock narrow = new FindingBlock(sheet, findings, waived, true);
         boolean below = leftRoom > LIST_MIN
-                && block.listed(enlargement.width(), leftRoom) >= block.listed(rightWidth, rightRoom);
-        int listed = below ? block.listed(enlargement.width(), leftRoom) : block.listed(rightWidth, rightRoom);
+                && wide.listed(enlargement.width(), leftRoom) >= narrow.listed(rightWidth, rightRoom);
+        int listed = below ? wide.listed(enlargement.width(), leftRoom) : narrow.listed(rightWidth, rightRoom);
         enlargement.draw(left, top, findings.subList(0, listed));
         if (below) {
-            block.draw(left, top + enlargement.height() + 2 * SPACE, enlargement.width(), leftRoom);
+            wide.draw(left, top + enlargement.height() + 2 * SPACE, enlargement.width(), leftRoom);
         } else {
-            block.draw(rightX, at, rightWidth, rightRoom);
+            narrow.draw(rightX, at, rightWidth, rightRoom);
         }
     }
 

@@ -89,7 +89,14 @@ class ProofPdfTest {
                 SampleDesign.finding(7, Severity.WARNING, "front", 0, 4), SampleDesign.finding(8, Severity.ERROR,
                         "back", 0, 6))));
         assertTrue(text.indexOf("(place 8)") < text.indexOf("(place 7)"), text);
-        assertTrue(text.contains("Must change, back"), text);
+    }
+
+    @Test
+    void saysHowMuchAFindingMatters() throws Exception {
+        SampleDesign design = new SampleDesign().front("signal-red", 0xff0000, SampleDesign.disc(0, 0, 5));
+        String text = text(proof(design.printed(), List.of(SampleDesign.finding(7, Severity.WARNING, "front", 0, 4),
+                SampleDesign.finding(8, Severity.ERROR, "front", 0, 6))));
+        assertTrue(text.contains("Must change, front"), text);
         assertTrue(text.contains("Please look, front"), text);
     }
 
