@@ -60,6 +60,7 @@ public final class Main {
 
     /** Runs a call with everything from the outside given. */
     public static int run(String[] args, Session session) {
+        session.suite().problems().forEach(session::complain);
         int code;
         try {
             code = commands(session).execute(args);

@@ -9,6 +9,8 @@ package org.pollex.commandline.word;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,8 +20,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.pollex.commandline.Main;
 import org.pollex.commandline.Studio;
 import org.pollex.commandline.session.About;
+import org.pollex.rules.CheckEntry;
+import org.pollex.rules.Contributions;
+import org.pollex.rules.Suite;
 
 class HelpTest {
 
@@ -53,6 +59,18 @@ class HelpTest {
         assertEquals(2, answer.code(), words);
         assertEquals(1, answer.errors().size(), answer.err());
         assertEquals("", answer.out());
+    }
+
+    @Test
+    void tellsContributionsThatAreLeftOut() {
+        Suite suite = Suite.of(Contributions.collect().with(new CheckEntry("Bad Id", "Bad", "Has no proper id.",
+                "org.example.bad", () -> null)).finish());
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Main.run(new String[] {"list", "checks"}, new PrintStream(new ByteArrayOutputStream()),
+                new PrintStream(err, true, StandardCharsets.UTF_8), folder, suite);
+        assertEquals(0, code);
+        assertEquals(1, err.toString(StandardCharsets.UTF_8).lines().count());
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("org.example.bad"));
     }
 
     @Test
