@@ -17,6 +17,6 @@ public record ArrangeLimits(int points, int crossings, long tests) {
 
     /** What ordinary art stays far below: an icon has about 2,000 points and some hundred crossings. */
     public static ArrangeLimits usual() {
-        return new ArrangeLimits(3_000_000, 250_000, 1_500_000_000L);
+        return new ArrangeLimits(600_000, 250_000, 1_500_000_000L);
     }
 }

@@ -1,0 +1,127 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.artwork.ArtException;
+import org.pollex.artwork.ArtNotice;
+import org.pollex.print.SideInks.Tone;
+import org.pollex.print.arrange.ArrangeLimits;
+import org.pollex.print.arrange.Arrangement;
+import org.pollex.print.arrange.FacePainter;
+import org.pollex.print.arrange.PaintedShape;
+import org.pollex.print.arrange.TooIntricateException;
+import org.pollex.print.item.ItemFace;
+
+/** Flattens the marks of one side: one arrangement of all of them, its labels turned into areas of ink. */
+final class SidePrinter {
+
+    /** A part between different neighbours thinner than this, mm, is a sliver: no press or eye tells it. */
+    private static final double SLIVER = 0.005;
+    /** A part with one neighbour all round is a sliver below what flattening keeps. */
+    private static final double HAIR = PathRings.TOLERANCE;
+
+    private final Press press;
+    private final ArrangeLimits limits;
+    private final BooleanSupplier cancelled;
+
+    SidePrinter(Press press, ArrangeLimits limits, BooleanSupplier cancelled) {
+        this.press = press;
+        this.limits = limits;
+        this.cancelled = cancelled;
+    }
+
+    /** Marks that lie over one another, arranged. */
+    private record Arranged(Arrangement colours, SideColours labels, SideInks inks) {
+    }
+
+    PrintedSide print(ItemFace face, List<MarkShapes> marks) throws ArtException {
+        Arranged side = arrange(marks);
+        List<PrintedMark> printed = new ArrayList<>();
+        List<PrintedType> types = new ArrayList<>();
+        List<PrintedRaster> rasters = new ArrayList<>();
+        List<PrintedNotice> notices = new ArrayList<>();
+        for (MarkShapes mark : marks) {
+            Geometry area = marks.size() == 1 ? area(side, mark) : area(mark);
+            printed.add(new PrintedMark(mark.id, mark.name, area, mark.text));
+            types.addAll(mark.types);
+            for (MarkShapes.Picture picture : mark.pictures) {
+                PaintedShape shape = mark.items.get(picture.item()).shape();
+                Geometry where = arrange(mark, List.of(shape), FacePainter.topmost()).area(label -> true);
+                rasters.add(new PrintedRaster(mark.id, picture.resolution(), where));
+            }
+            for (ArtNotice notice : mark.notices) {
+                notices.add(mark.notice(notice, area));
+            }
+        }
+        return new PrintedSide(face, regions(side), printed, types, side.inks.matches(), rasters, notices);
+    }
+
+    /** Everything that a mark prints, its ground left out, whatever lies over it on the side. */
+    Geometry area(MarkShapes mark) throws ArtException {
+        return area(arrange(List.of(mark)), mark);
+    }
+
+    private static Geometry area(Arranged alone, MarkShapes mark) {
+        boolean bareToo = !mark.isArt() || !alone.inks.prints(0);
+        return alone.colours.area(label -> alone.inks.prints(0, label, bareToo));
+    }
+
+    private Arranged arrange(List<MarkShapes> marks) throws ArtException {
+        List<PaintedShape> shapes = new ArrayList<>();
+        marks.forEach(mark -> shapes.addAll(mark.shapes()));
+        SideColours labels = new SideColours(marks);
+        Arrangement colours = arrange(heaviest(marks), shapes, labels);
+        return new Arranged(colours, labels, new SideInks(labels, marks, colours.sizes(), press));
+    }
+
+    private static MarkShapes heaviest(List<MarkShapes> marks) {
+        return marks.stream().max(Comparator.comparingInt(MarkShapes::corners)).orElseThrow();
+    }
+
+    private Arrangement arrange(MarkShapes blamed, List<PaintedShape> shapes, FacePainter painter)
+            throws ArtException {
+        try {
+            return Arrangement.of(shapes, painter, limits, cancelled);
+        } catch (TooIntricateException e) {
+            throw refusal(blamed.file.isEmpty() ? blamed.name : blamed.file, e);
+        }
+    }
+
+    /** What the user reads about art that is too intricate. */
+    static ArtException refusal(String name, TooIntricateException reason) {
+        return new ArtException(name, "the art is too intricate to print: " + reason.getMessage()
+                + "; simplify it and export it again", reason);
+    }
+
+    private static List<InkRegion> regions(Arranged side) {
+        SideInks inks = side.inks;
+        Arrangement inked = side.colours.mapped(inks::inked).withoutSlivers(SLIVER, HAIR);
+        Map<Tone, Geometry> areas = new HashMap<>();
+        if (inks.overprints()) {
+            for (Tone tone : inks.order()) {
+                areas.put(tone, inked.area(label -> inks.tones(label).contains(tone)));
+            }
+        } else {
+            inked.areas().forEach((label, area) -> areas.put(inks.tones(label).get(0), area));
+        }
+        List<InkRegion> regions = new ArrayList<>();
+        for (Tone tone : inks.order()) {
+            Geometry area = areas.get(tone);
+            if (area != null && !area.isEmpty()) {
+                regions.add(new InkRegion(tone.ink(), tone.rgb(), area));
+            }
+        }
+        return regions;
+    }
+}
