@@ -14,8 +14,8 @@ import org.eclipse.core.runtime.IExtensionRegistry;
 import org.pollex.artwork.ArtReaders;
 
 /**
- * Everything that bundles contribute: readers of art, checks, families, catalogues. Immutable. Contributions are taken one
- * by one; one that is broken is left out and told by {@link #problems()}, the rest stays.
+ * Everything that bundles contribute: readers of art, checks, families, catalogues. Immutable. Contributions are taken
+ * one by one; one that is broken is left out and told by {@link #problems()}, the rest stays.
  */
 public final class Contributions {
 

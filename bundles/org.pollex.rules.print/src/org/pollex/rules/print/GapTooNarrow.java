@@ -98,11 +98,12 @@ public final class GapTooNarrow implements Check {
                     + " to keep it open; widen it or scale the art up.";
             case PINHOLE -> "A hole in the ink is only " + width + " wide, but this method needs " + limit
                     + " to keep it open; widen it or close it.";
-            default -> "A gap in the print is only " + width + " wide over " + Measures.mm(place.length())
+            default -> "A gap in the print is only " + width + " wide" + Subjects.along(place)
                     + ", but this method needs " + limit + "; move the parts apart or scale the art up.";
         };
         sink.found(severity, place.kind().name().toLowerCase(Locale.ROOT)).on(side.name())
-                .of(Subjects.inkAt(side.side(), place.ax(), place.ay())).measured(place.width(), narrow.limit, "mm").at(place.where())
+                .of(Subjects.inkAt(side.side(), place.ax(), place.ay()))
+                .measured(place.width(), narrow.limit, "mm").at(place.where())
                 .curedBy(Fixes.SCALE_UP)
                 .say(narrow.twoInks ? what + " Two inks meet here, and their register adds up." : what);
     }

@@ -94,13 +94,14 @@ public final class LineTooThin implements Check {
             case SPECK -> "A dot of " + ink + " is only " + width + " wide, but this method needs " + limit
                     + "; enlarge it or leave it out.";
             default -> place.wallsOnHoles()
-                    ? "The " + ink + " between two openings is only " + width + " wide over "
-                            + Measures.mm(place.length()) + ", but this method needs " + limit
+                    ? "The " + ink + " between two openings is only " + width + " wide"
+                            + Subjects.along(place) + ", but this method needs " + limit
                             + "; set the openings further apart or scale the art up."
-                    : "A line of " + ink + " is only " + width + " wide over " + Measures.mm(place.length())
+                    : "A line of " + ink + " is only " + width + " wide" + Subjects.along(place)
                             + ", but this method needs " + limit + "; thicken it or scale the art up.";
         };
-        sink.found(severity, place.wallsOnHoles() ? "bridge" : place.kind().name().toLowerCase(java.util.Locale.ROOT))
+        boolean bridge = place.wallsOnHoles() && place.kind() != PlaceKind.TIP;
+        sink.found(severity, bridge ? "bridge" : place.kind().name().toLowerCase(java.util.Locale.ROOT))
                 .on(side.name()).of(thin.ink).measured(place.width(), thin.limit, "mm").at(place.where())
                 .curedBy(Fixes.SCALE_UP).say(what);
     }

@@ -6,16 +6,16 @@
  */
 package org.pollex.rules.print;
 
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.Polygons;
+import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
-import org.pollex.print.PrintedMark;
 import org.pollex.print.PrintedSide;
+import org.pollex.rules.Measures;
 
-/** What findings call inks and marks, and which ink or mark is at a place. */
+/** What findings call inks and places, and which ink is at a place. */
 final class Subjects {
 
     /** Places on an edge count as in the area, mm. */
@@ -33,6 +33,11 @@ final class Subjects {
                 .map(ink -> ink.getName() == null || ink.getName().isBlank() ? id : ink.getName()).orElse(id);
     }
 
+    /** How far a place goes on, such as {@code over 3.2 mm}; nothing for one that is hardly longer than a point. */
+    static String along(WidthPlace place) {
+        return place.length() < 0.05 ? "" : " over " + Measures.mm(place.length());
+    }
+
     /** Ink whose area has a place on its edge or inside; empty when there is none. */
     static String inkAt(PrintedSide side, double x, double y) {
         Geometry point = Polygons.factory().createPoint(new Coordinate(x, y));
@@ -43,18 +48,5 @@ final class Subjects {
             }
         }
         return "";
-    }
-
-    /** The topmost mark that paints a place. */
-    static Optional<PrintedMark> markAt(PrintedSide side, double x, double y) {
-        Geometry point = Polygons.factory().createPoint(new Coordinate(x, y));
-        for (int i = side.marks().size() - 1; i >= 0; i--) {
-            Geometry area = side.marks().get(i).area();
-            if (area.getEnvelopeInternal().distance(point.getEnvelopeInternal()) <= NEAR
-                    && area.isWithinDistance(point, NEAR)) {
-                return Optional.of(side.marks().get(i));
-            }
-        }
-        return Optional.empty();
     }
 }
