@@ -7,7 +7,10 @@
 package org.pollex.geometry.width;
 
 import static org.pollex.geometry.width.Boundary.LENGTH;
+import static org.pollex.geometry.width.Boundary.PX;
+import static org.pollex.geometry.width.Boundary.PY;
 import static org.pollex.geometry.width.Boundary.STRIDE;
+import static org.pollex.geometry.width.Boundary.TURN;
 import static org.pollex.geometry.width.Boundary.UX;
 import static org.pollex.geometry.width.Boundary.UY;
 import static org.pollex.geometry.width.Boundary.X;
@@ -31,6 +34,10 @@ final class EdgeGrid {
     /** First entry of each cell in {@link #edges}, and their count at the end. */
     final int[] start;
     final int[] edges;
+    /** The directions of the outward normals in each cell, those of corners included, as bits of Directions. */
+    final int[] directions;
+    /** The same for the start and the line of each edge. */
+    final int[] edgeDirections;
 
     EdgeGrid(Boundary boundary, double cell) {
         double width = boundary.box.isNull() ? 0 : boundary.box.getWidth();
@@ -52,6 +59,14 @@ final class EdgeGrid {
             sum += here;
         }
         edges = new int[sum];
+        directions = new int[columns * rows];
+        edgeDirections = new int[boundary.count];
+        double[] data = boundary.data;
+        for (int e = 0; e < boundary.count; e++) {
+            int d = e * STRIDE;
+            edgeDirections[e] = Directions.between(data[d + PY], -data[d + PX], data[d + UY], -data[d + UX],
+                    data[d + TURN] > 0);
+        }
         int[] fill = start.clone();
         for (int e = 0; e < boundary.count; e++) {
             cross(boundary, e, fill);
@@ -110,6 +125,7 @@ final class EdgeGrid {
             start[cell]++;
         } else {
             edges[fill[cell]++] = e;
+            directions[cell] |= edgeDirections[e];
         }
     }
 }

@@ -16,8 +16,6 @@ import static org.pollex.geometry.width.Boundary.UY;
 import static org.pollex.geometry.width.Boundary.X;
 import static org.pollex.geometry.width.Boundary.Y;
 
-import java.util.Arrays;
-
 /**
  * The facing-wall test: from a point of the boundary, the smallest ball that is tangent there and touches a wall
  * that faces it.
@@ -41,8 +39,6 @@ final class Probe {
     private static final double CONE = Math.cos(Math.toRadians(WEDGE / 2));
     private static final double CONE2 = CONE * CONE;
     private static final double LATERAL = CONE * Math.sin(Math.toRadians(WEDGE / 2));
-    /** A wall that is left on the way to a touching point turns its back at most this much. */
-    private static final double AWAY = Math.cos(Math.toRadians(90 + WEDGE / 2));
     /** Slack for a touching point that falls between two edges in a row by rounding, mm. */
     private static final double END = 1e-9;
 
@@ -51,7 +47,6 @@ final class Probe {
     private final EdgeGrid grid;
     private final double side;
     private final double reach;
-    private int[] suspects = new int[64];
 
     /** Where the ball touches the wall across, and on which edge. */
     double qx;
@@ -77,6 +72,7 @@ final class Probe {
         return side * turn < 0;
     }
 
+    /** 1 when looking into the area, -1 when looking out of it. */
     double side() {
         return side;
     }
@@ -85,77 +81,67 @@ final class Probe {
     double ball(double px, double py, double nx, double ny) {
         double best = reach;
         qEdge = -1;
-        int suspected = 0;
         double lx = Math.abs(ny) * LATERAL * reach;
         double ly = Math.abs(nx) * LATERAL * reach;
         double fx = nx * reach;
         double fy = ny * reach;
-        double near = CONE2;
-        int left = grid.column(Math.min(px, Math.min(px + fx, px + fx * near) - lx));
-        int right = grid.column(Math.max(px, Math.max(px + fx, px + fx * near) + lx));
-        int top = grid.row(Math.min(py, Math.min(py + fy, py + fy * near) - ly));
-        int bottom = grid.row(Math.max(py, Math.max(py + fy, py + fy * near) + ly));
+        int left = grid.column(Math.min(px, Math.min(px + fx, px + fx * CONE2) - lx));
+        int right = grid.column(Math.max(px, Math.max(px + fx, px + fx * CONE2) + lx));
+        int top = grid.row(Math.min(py, Math.min(py + fy, py + fy * CONE2) - ly));
+        int bottom = grid.row(Math.max(py, Math.max(py + fy, py + fy * CONE2) + ly));
+        int wanted = Directions.facing(side * nx, side * ny);
         for (int r = top; r <= bottom; r++) {
-            int from = grid.start[r * grid.columns + left];
-            int to = grid.start[r * grid.columns + right + 1];
-            for (int i = from; i < to; i++) {
-                int e = grid.edges[i];
-                int d = e * STRIDE;
-                double ux = data[d + UX];
-                double uy = data[d + UY];
-                double facing = side * (uy * nx - ux * ny);
-                double turn = data[d + TURN];
-                boolean corner = side * turn < 0;
-                if (facing <= AWAY && !corner) {
+            int last = r * grid.columns + right;
+            for (int c = r * grid.columns + left; c <= last; c++) {
+                if ((grid.directions[c] & wanted) == 0) {
                     continue;
                 }
-                double dx = data[d + X] - px;
-                double dy = data[d + Y] - py;
-                double h = side * (uy * dx - ux * dy);
-                if (corner) {
-                    double forward = nx * dx + ny * dy;
-                    double far = dx * dx + dy * dy;
-                    if (forward > 0 && far < best * forward && forward * forward >= CONE2 * far && far > 1e-18) {
-                        double f = far / forward;
-                        double vx = dx - nx * f / 2;
-                        double vy = dy - ny * f / 2;
-                        if (vx * ux + vy * uy >= -END && vx * data[d + PX] + vy * data[d + PY] <= END) {
-                            best = f;
-                            qx = data[d + X];
-                            qy = data[d + Y];
-                            qEdge = e;
-                        }
-                    }
+                int to = grid.start[c + 1];
+                for (int i = grid.start[c]; i < to; i++) {
+                    best = touch(grid.edges[i], px, py, nx, ny, best);
                 }
-                if (h <= 0 || facing <= AWAY || h >= best) {
-                    continue;
-                }
-                if (facing > FACING) {
-                    double f = 2 * h / (1 + facing);
-                    if (f >= best) {
-                        continue;
-                    }
-                    double s = f / 2 * (nx * ux + ny * uy) - (dx * ux + dy * uy);
-                    if (s >= -END && s <= data[d + LENGTH] + END) {
-                        best = f;
-                        qx = px + (nx + side * uy) * f / 2;
-                        qy = py + (ny - side * ux) * f / 2;
-                        qEdge = e;
-                        continue;
-                    }
-                }
-                if (suspected == suspects.length) {
-                    suspects = Arrays.copyOf(suspects, 2 * suspected);
-                }
-                suspects[suspected++] = e;
             }
         }
-        if (qEdge < 0) {
-            return NONE;
+        return qEdge < 0 || blocked(px, py) ? NONE : best;
+    }
+
+    /** The diameter of the ball that touches an edge or its start, if it is smaller than the best so far. */
+    private double touch(int e, double px, double py, double nx, double ny, double known) {
+        double best = known;
+        int d = e * STRIDE;
+        double ux = data[d + UX];
+        double uy = data[d + UY];
+        double facing = side * (uy * nx - ux * ny);
+        boolean corner = side * data[d + TURN] < 0;
+        if (facing <= FACING && !corner) {
+            return best;
         }
-        for (int i = 0; i < suspected; i++) {
-            if (crosses(suspects[i], px, py, qx, qy)) {
-                return NONE;
+        double dx = data[d + X] - px;
+        double dy = data[d + Y] - py;
+        if (corner) {
+            double forward = nx * dx + ny * dy;
+            double far = dx * dx + dy * dy;
+            if (forward > 0 && far < best * forward && forward * forward >= CONE2 * far && far > 1e-18) {
+                double f = far / forward;
+                double vx = dx - nx * f / 2;
+                double vy = dy - ny * f / 2;
+                if (vx * ux + vy * uy >= -END && vx * data[d + PX] + vy * data[d + PY] <= END) {
+                    best = f;
+                    qx = data[d + X];
+                    qy = data[d + Y];
+                    qEdge = e;
+                }
+            }
+        }
+        double h = side * (uy * dx - ux * dy);
+        if (h > 0 && facing > FACING && 2 * h < best * (1 + facing)) {
+            double f = 2 * h / (1 + facing);
+            double s = f / 2 * (nx * ux + ny * uy) - (dx * ux + dy * uy);
+            if (s >= -END && s <= data[d + LENGTH] + END) {
+                best = f;
+                qx = px + (nx + side * uy) * f / 2;
+                qy = py + (ny - side * ux) * f / 2;
+                qEdge = e;
             }
         }
         return best;
@@ -193,39 +179,50 @@ final class Probe {
         int right = grid.column(px + reach);
         int top = grid.row(py - reach);
         int bottom = grid.row(py + reach);
+        int wanted = Directions.opposite(grid.edgeDirections[vertex]);
         for (int r = top; r <= bottom; r++) {
-            int from = grid.start[r * grid.columns + left];
-            int to = grid.start[r * grid.columns + right + 1];
-            for (int i = from; i < to; i++) {
-                int e = grid.edges[i];
-                int d = e * STRIDE;
-                double dx = data[d + X] - px;
-                double dy = data[d + Y] - py;
-                double ux = data[d + UX];
-                double uy = data[d + UY];
-                double h = side * (uy * dx - ux * dy);
-                if (h > 1e-9 && h < best) {
-                    double s = -(dx * ux + dy * uy);
-                    if (s >= -END && s <= data[d + LENGTH] + END && inCone(v, side * uy, -side * ux)) {
-                        best = h;
-                        qx = px + side * uy * h;
-                        qy = py - side * ux * h;
-                        qEdge = e;
-                    }
+            int last = r * grid.columns + right;
+            for (int c = r * grid.columns + left; c <= last; c++) {
+                if ((grid.directions[c] & wanted) == 0) {
+                    continue;
                 }
-                if (side * data[d + TURN] < 0) {
-                    double far = Math.sqrt(dx * dx + dy * dy);
-                    if (far > 1e-9 && far < best && dx * ux + dy * uy >= -END
-                            && dx * data[d + PX] + dy * data[d + PY] <= END && inCone(v, dx / far, dy / far)) {
-                        best = far;
-                        qx = data[d + X];
-                        qy = data[d + Y];
-                        qEdge = e;
-                    }
+                int to = grid.start[c + 1];
+                for (int i = grid.start[c]; i < to; i++) {
+                    best = straightTo(grid.edges[i], v, px, py, best);
                 }
             }
         }
         return qEdge < 0 || blocked(px, py) ? NONE : best;
+    }
+
+    private double straightTo(int e, int v, double px, double py, double known) {
+        double best = known;
+        int d = e * STRIDE;
+        double dx = data[d + X] - px;
+        double dy = data[d + Y] - py;
+        double ux = data[d + UX];
+        double uy = data[d + UY];
+        double h = side * (uy * dx - ux * dy);
+        if (h > 1e-9 && h < best) {
+            double s = -(dx * ux + dy * uy);
+            if (s >= -END && s <= data[d + LENGTH] + END && inCone(v, side * uy, -side * ux)) {
+                best = h;
+                qx = px + side * uy * h;
+                qy = py - side * ux * h;
+                qEdge = e;
+            }
+        }
+        if (side * data[d + TURN] < 0) {
+            double far = Math.sqrt(dx * dx + dy * dy);
+            if (far > 1e-9 && far < best && dx * ux + dy * uy >= -END && dx * data[d + PX] + dy * data[d + PY] <= END
+                    && inCone(v, dx / far, dy / far)) {
+                best = far;
+                qx = data[d + X];
+                qy = data[d + Y];
+                qEdge = e;
+            }
+        }
+        return best;
     }
 
     /** Whether a direction lies between the normals of the two edges of a reflex corner. */

@@ -71,11 +71,11 @@ public final class WidthField {
         if (!(maxWidth > 0) || !Double.isFinite(maxWidth)) {
             throw new IllegalArgumentException("The largest width must be above 0 mm, not " + maxWidth + ".");
         }
-        return maxWidth;
+        return maxWidth * Double.parseDouble(System.getProperty("cellx","1"));
     }
 
     private static WidthField field(Boundary boundary, EdgeGrid grid, boolean inside, double maxWidth) {
-        double reach = cell(maxWidth) * MARGIN;
+        double reach = maxWidth * MARGIN;
         Hits hits = new RingScan(new Probe(boundary, grid, inside, reach), reach).scan();
         Contacts.add(boundary, grid, inside, hits);
         return new WidthField(boundary, hits, inside, maxWidth, 1);
