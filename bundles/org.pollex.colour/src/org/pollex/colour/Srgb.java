@@ -11,7 +11,8 @@ import java.util.OptionalInt;
 
 /**
  * The colours of screens and art files: sRGB (IEC 61966-2-1) as {@code 0xRRGGBB}, read and written as
- * {@code #rrggbb}, and their way to CIELAB D50 and back. Curve and matrices are those of CSS Color 4 (W3C), sample code,
+ * {@code #rrggbb}, and their way to CIELAB D50 and back. Curve and matrices are those of CSS Color 4 (W3C), sample
+ * code,
  * with the matrix as exact fractions.
  */
 public final class Srgb {

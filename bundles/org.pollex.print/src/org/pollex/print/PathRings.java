@@ -13,7 +13,9 @@ import org.pollex.artwork.ArtPath;
 import org.pollex.print.arrange.ArrangeLimits;
 import org.pollex.print.arrange.TooIntricateException;
 
-/** Flattens paths at their size on the item, and refuses before memory is taken when there would be too many corners. */
+/**
+ * Flattens paths at their size on the item, and refuses before memory is taken when there would be too many corners.
+ */
 final class PathRings {
 
     /** Largest distance of a chord from its curve on the item, mm. */

@@ -60,7 +60,8 @@ final class PlainMarks {
         double line = shape.getLineWidth();
         if (!(w > 0) || !(h > 0) || !(line >= 0) || !Double.isFinite(w + h + line)) {
             throw new PrintException("Shape " + MarkPlace.label(shape) + " measures " + w + " x " + h
-                    + " mm with a line of " + line + " mm; give it a width and height above 0 and a line of 0 or more.");
+                    + " mm with a line of " + line
+                            + " mm; give it a width and height above 0 and a line of 0 or more.");
         }
         String name = MarkPlace.text(shape.getName());
         MarkShapes mark = inked(shape, name.isEmpty() ? shape.getKind().getLiteral() : name, false, shape.getInk());

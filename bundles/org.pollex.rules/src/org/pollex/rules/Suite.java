@@ -39,7 +39,8 @@ import org.pollex.print.item.ItemException;
 
 /**
  * What is installed, and the way in to all of it: catalogues, items, printing, checks. Made once by whoever starts the
- * program and passed on. Immutable but for caches; safe for threads; model objects it hands out are shared and must not be
+ * program and passed on. Immutable but for caches; safe for threads; model objects it hands out are shared and must
+ * not be
  * changed.
  */
 public final class Suite {

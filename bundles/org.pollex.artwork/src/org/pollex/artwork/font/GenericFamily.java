@@ -18,7 +18,8 @@ public enum GenericFamily {
     MONO;
 
     private static final String[] MONO_WORDS = {"mono", "code", "typewriter", "console", "courier", "terminal"};
-    private static final String[] SERIF_WORDS = {"serif", "roman", "times", "garamond", "bodoni", "didot", "baskerville",
+    private static final String[] SERIF_WORDS = {"serif", "roman", "times", "garamond", "bodoni", "didot",
+            "baskerville",
             "caslon", "slab", "antiqua", "georgia", "palatino", "century", "book"};
 
     /**

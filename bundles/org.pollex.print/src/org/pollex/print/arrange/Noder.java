@@ -51,7 +51,8 @@ final class Noder {
             for (int j = 0; j < i; j++) {
                 int c = edges.from[es[j]];
                 int d = edges.to[es[j]];
-                if (points.x[c] >= points.x[b] || points.x[d] <= points.x[a] || Math.max(points.y[c], points.y[d]) < low || Math.min(points.y[c], points.y[d]) > high) {
+                if (points.x[c] >= points.x[b] || points.x[d] <= points.x[a] || Math.max(points.y[c],
+                        points.y[d]) < low || Math.min(points.y[c], points.y[d]) > high) {
                     continue;
                 }
                 long sc = points.side(a, b, c);

@@ -124,7 +124,8 @@ final class NodeWalk implements RecordingGraphics.Receiver {
             return;
         }
         paints.read(graphics.getPaint(), at, graphics.opacity(), where)
-                .ifPresent(paint -> add(new ArtRegion(where, path, paint, ClipFit.cutting(graphics.clips(), path), stroke)));
+                .ifPresent(paint -> add(new ArtRegion(where, path, paint, ClipFit.cutting(graphics.clips(), path),
+                        stroke)));
     }
 
     private void picture(Shape shape, AffineTransform at, RecordingGraphics graphics) {

@@ -92,7 +92,7 @@ final class PaintReader {
                     "an elliptic gradient is drawn round; make its shape as wide as high");
         }
         if (radial.getFocusPoint().distance(radial.getCenterPoint()) > ROUND * radial.getRadius()) {
-            report.note(Kind.UNSUPPORTED, "fx fy", element,
+            report.note(Kind.UNSUPPORTED, "radialGradient", element,
                     "a gradient that runs from another point than its middle is drawn from its middle");
         }
         return List.of(c.getX(), c.getY(), radial.getRadius() * scale, 0.0);

@@ -61,7 +61,7 @@ final class TextRuns {
         texts.add(new ArtText(node.getText().strip(), match.asked(), match.font().name(), smallest,
                 match.font().xHeight(smallest), IntStream.range(first, end).boxed().toList()));
         if (match.replaced()) {
-            report.note(Kind.FONT_REPLACED, match.asked(), where, "the font " + GateReport.cut(match.asked())
+            report.note(Kind.FONT_REPLACED, "font-family", where, "the font " + GateReport.cut(match.asked())
                     + " is not there, " + match.font().name() + " stands in; convert the text to paths");
         }
     }

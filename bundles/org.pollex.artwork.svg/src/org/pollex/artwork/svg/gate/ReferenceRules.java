@@ -14,7 +14,9 @@ import org.pollex.artwork.ArtException;
 import org.pollex.artwork.ArtNotice.Kind;
 import org.pollex.artwork.ReadLimits;
 
-/** Lets through only references to the same file, and pictures that the file itself holds and that are not too large. */
+/**
+ * Lets through only references to the same file, and pictures that the file itself holds and that are not too large.
+ */
 final class ReferenceRules {
 
     /** Elements that make no sense without what they refer to. */

@@ -88,7 +88,8 @@ public final class GenerateEmf {
         // The generator writes Java files in the default charset when it runs outside of Eclipse (Java 17: depends on
         // the locale; start the JVM with -Dfile.encoding=UTF-8) and ends lines with the system property.
         if (!StandardCharsets.UTF_8.equals(Charset.defaultCharset())) {
-            throw new IllegalStateException("start the JVM with -Dfile.encoding=UTF-8, not " + Charset.defaultCharset());
+            throw new IllegalStateException("start the JVM with -Dfile.encoding=UTF-8, not "
+                    + Charset.defaultCharset());
         }
         String lineSeparator = System.setProperty("line.separator", "\n");
         try {
@@ -142,11 +143,13 @@ public final class GenerateEmf {
 
     private static void check(Diagnostic diagnostic) {
         if (diagnostic.getSeverity() >= Diagnostic.ERROR) {
-            throw new IllegalStateException(diagnostic.toString() + diagnostic.getChildren(), diagnostic.getException());
+            throw new IllegalStateException(diagnostic.toString() + diagnostic.getChildren(),
+                    diagnostic.getException());
         }
     }
 
-    private static void sync(boolean write, Path from, Path to, String label, List<String> differences) throws IOException {
+    private static void sync(boolean write, Path from, Path to, String label, List<String> differences)
+            throws IOException {
         Map<String, Path> generated = files(from);
         Map<String, Path> existing = files(to);
         Set<String> all = new TreeSet<>(generated.keySet());
@@ -179,7 +182,8 @@ public final class GenerateEmf {
         Map<String, Path> result = new TreeMap<>();
         if (Files.isDirectory(root)) {
             try (Stream<Path> paths = Files.walk(root)) {
-                paths.filter(Files::isRegularFile).forEach(each -> result.put(root.relativize(each).toString().replace('\\', '/'), each));
+                paths.filter(Files::isRegularFile).forEach(each -> result.put(root.relativize(each).toString()
+                        .replace('\\', '/'), each));
             }
         }
         return result;

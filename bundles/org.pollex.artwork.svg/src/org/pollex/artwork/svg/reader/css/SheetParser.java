@@ -128,7 +128,8 @@ public final class SheetParser {
                     || q.equals("(prefers-color-scheme: light)") || q.equals("(prefers-color-scheme:light)")) {
                 any = true;
             } else if (q.equals("print")) {
-                notices.ignored("@media", element, "style for print is left out: the art is taken as the screen shows it");
+                notices.ignored("@media", element,
+                        "style for print is left out: the art is taken as the screen shows it");
             } else if (!q.contains("prefers-") && !q.equals("not all")) {
                 notices.unsupported("@media", element, "the condition \"" + Notices.cut(q)
                         + "\" is not known, so its style is not applied; write the style without it");

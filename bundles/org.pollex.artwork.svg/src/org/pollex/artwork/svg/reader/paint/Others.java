@@ -38,7 +38,8 @@ final class Others {
                 return false;
             }
             case "script", "handler", "listener" -> {
-                notices.refused("script", node.label(), "scripts are not run; if one draws something, draw it as paths");
+                notices.refused("script", node.label(),
+                        "scripts are not run; if one draws something, draw it as paths");
                 return false;
             }
             case "animate", "animateTransform", "animateMotion", "animateColor", "set", "discard" -> {

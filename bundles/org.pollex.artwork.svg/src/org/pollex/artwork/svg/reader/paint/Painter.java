@@ -119,8 +119,11 @@ final class Painter {
                     paint(chosen.get(), style, frame);
                 }
             }
-            case "path", "rect", "circle", "ellipse", "line", "polyline", "polygon" ->
+            case "path", "rect", "circle", "ellipse", "line", "polyline", "polygon" -> {
+                // nothing inside a shape is drawn, but animations and scripts are named
+                node.children().stream().filter(Node::isSvg).forEach(others::mayPaint);
                 reading.shapePainter().paint(node, style, frame);
+            }
             case "text" -> reading.texts().paint(node, style, frame);
             case "image" -> pictures.paint(node, style, frame);
             default -> others.unknown(node);

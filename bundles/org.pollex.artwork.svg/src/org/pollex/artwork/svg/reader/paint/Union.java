@@ -74,7 +74,9 @@ final class Union {
         return Optional.of(Clip.of(ArtPath.of(area, FillRule.NON_ZERO)));
     }
 
-    /** Whether the pieces have one fill rule, add up, are not cut and do not meet, so that their paths can be joined. */
+    /**
+     * Whether the pieces have one fill rule, add up, are not cut and do not meet, so that their paths can be joined.
+     */
     private static boolean apart(List<Piece> pieces) {
         for (int i = 0; i < pieces.size(); i++) {
             Piece a = pieces.get(i);

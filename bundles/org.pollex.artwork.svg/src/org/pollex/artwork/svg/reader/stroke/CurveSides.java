@@ -12,16 +12,25 @@ package org.pollex.artwork.svg.reader.stroke;
  */
 final class CurveSides {
 
-    private static final int DEEPEST = 9;
+    private static final int DEEPEST = 10;
     private static final double COS_TURN = Math.cos(Math.toRadians(50));
     private static final double TOLERANCE = 2e-5;
-    /** Chords of a tight place turn by at most this; the sagitta is then 4e-5 of half the width. */
-    private static final double CHORD_TURN = Math.toRadians(1);
+    /** From this half width x curvature on, a piece counts as tight; what is drawn too much is 1e-3 of half of it. */
+    private static final double TIGHT = 0.999;
+    /** How much half width x curvature may change along a tight piece that turns by more than the least turn. */
+    private static final double EVEN = 0.05;
+    /**
+     * A piece that turns by less becomes a chord, 1e-3 of half the width off at most. Smaller pieces of a circle as
+     * wide as its line would cross each other in its middle as often as their number squared.
+     */
+    private static final double COS_LEAST = Math.cos(Math.toRadians(5));
 
     private final Stroker stroker;
     private final double half;
     private final double[] side = new double[6];
     private double[] lastTangent;
+    private double tightest;
+    private double leastTight;
 
     CurveSides(Stroker stroker, double half) {
         this.stroker = stroker;
@@ -41,19 +50,19 @@ final class CurveSides {
             halve(c, depth);
             return;
         }
-        double tightest = tightness(c);
-        if (tightest > 0.999) {
-            double turn = Math.acos(Math.max(-1, Math.min(1, a[0] * b[0] + a[1] * b[1])));
-            if (!deepest && turn > CHORD_TURN) {
+        tightness(c);
+        if (tightest > TIGHT) {
+            boolean even = leastTight > TIGHT && tightest - leastTight < EVEN * tightest;
+            if (!deepest && !even && a[0] * b[0] + a[1] * b[1] < COS_LEAST) {
                 halve(c, depth);
+            } else if (even && tight(c, a, b)) {
+                lastTangent = b;
             } else {
                 chord(c);
             }
             return;
         }
-        if (lastTangent != a) {
-            stroker.join(c.x0(), c.y0(), lastTangent, a, StrokeStyle.Join.ROUND);
-        }
+        stroker.join(c.x0(), c.y0(), lastTangent, a, StrokeStyle.Join.ROUND);
         double[] l = side(c, a, b, 1);
         if (l == null && !deepest) {
             halve(c, depth);
@@ -111,18 +120,53 @@ final class CurveSides {
                 || (a[0] * mx + a[1] * my) > COS_TURN * m && (b[0] * mx + b[1] * my) > COS_TURN * m;
     }
 
-    /** Largest half width x |curvature| at five places; above 1 the inner side turns back. */
-    private double tightness(Curve c) {
-        double most = 0;
-        double scale = c.size();
+    /** Half width x |curvature| at five places, its least and largest value; above 1 the inner side turns back. */
+    private void tightness(Curve c) {
+        tightest = 0;
+        leastTight = Double.POSITIVE_INFINITY;
+        double tiny = c.size() * 1e-6;
         for (int i = 0; i <= 4; i++) {
             double t = i / 4.0;
-            double speed = Math.hypot(c.dx(t), c.dy(t));
-            if (speed > scale * 1e-6) {
-                most = Math.max(most, half * Math.abs(c.bend(t)) / (speed * speed * speed));
+            double dx = c.dx(t);
+            double dy = c.dy(t);
+            double speed = Math.sqrt(dx * dx + dy * dy);
+            if (speed > tiny) {
+                double k = half * Math.abs(c.bend(t)) / (speed * speed * speed);
+                tightest = Math.max(tightest, k);
+                leastTight = Math.min(leastTight, k);
             }
         }
-        return most;
+    }
+
+    /**
+     * A piece whose inner side has turned back behind the centre of its bend. Only the outer half goes into the sides;
+     * the inner half is a sector between curve and centre and a second one beyond the centre, each a ring of its own
+     * that winds like the rest.
+     */
+    private boolean tight(Curve c, double[] a, double[] b) {
+        double cross = a[0] * b[1] - a[1] * b[0];
+        int inner = cross > 0 ? 1 : -1;
+        double[] outerSide = side(c, a, b, -inner);
+        if (outerSide == null || Math.abs(cross) < 1e-6) {
+            return false;
+        }
+        stroker.join(c.x0(), c.y0(), lastTangent, a, StrokeStyle.Join.ROUND);
+        // The normals at both ends meet in the centre.
+        double reach = ((c.x3() - c.x0()) * b[0] + (c.y3() - c.y0()) * b[1]) / cross;
+        double mx = c.x0() - a[1] * reach;
+        double my = c.y0() + a[0] * reach;
+        Trace outer = inner > 0 ? stroker.right() : stroker.left();
+        Trace through = inner > 0 ? stroker.left() : stroker.right();
+        append(outer, outerSide);
+        through.to(c.x0(), c.y0());
+        through.curve(c.x1(), c.y1(), c.x2(), c.y2(), c.x3(), c.y3());
+        double d = inner * half;
+        double qx = c.x3() - b[1] * d;
+        double qy = c.y3() + b[0] * d;
+        through.to(qx, qy);
+        stroker.sector(c, mx, my, inner > 0);
+        stroker.triangle(mx, my, qx, qy, c.x0() - a[1] * d, c.y0() + a[0] * d, inner > 0);
+        return true;
     }
 
     /** Controls and end of the side at +half or -half; null when it does not keep to the side. */

@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An element or a piece of text. Attribute names are local names; those of {@code xlink:href} and {@code xml:space} keep
+ * An element or a piece of text. Attribute names are local names; those of {@code xlink:href} and {@code xml:space}
+ * keep
  * their prefix, attributes of any other namespace are dropped by the reader.
  */
 public final class Node {

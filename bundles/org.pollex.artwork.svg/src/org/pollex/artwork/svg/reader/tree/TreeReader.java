@@ -31,6 +31,8 @@ public final class TreeReader {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
     private static final String XML = "http://www.w3.org/XML/1998/namespace";
+    /** Longest value of an attribute; embedded pictures are bounded by the file and by their pixels instead. */
+    private static final int LONGEST_VALUE = 4_000_000;
 
     private final ArtSource source;
     private final ReadLimits limits;
@@ -109,7 +111,8 @@ public final class TreeReader {
             return false;
         }
         return switch (open.name()) {
-            case "text", "tspan", "textPath", "tref", "a", "style", "altGlyph", "switch", "flowPara", "flowSpan" -> true;
+            case "text", "tspan", "textPath", "tref", "a", "style", "altGlyph", "switch", "flowPara", "flowSpan" ->
+                    true;
             default -> false;
         };
     }
@@ -134,8 +137,14 @@ public final class TreeReader {
                     continue;
                 }
             }
+            String value = xml.getAttributeValue(i);
+            if (value.length() > LONGEST_VALUE && !name.endsWith("href")) {
+                throw new ArtException(source.name(), "the attribute " + name + " of an element " + xml.getLocalName()
+                        + " has more than " + LONGEST_VALUE
+                        + " characters; simplify the art and export it again");
+            }
             attributes[k++] = name;
-            attributes[k++] = xml.getAttributeValue(i);
+            attributes[k++] = value;
         }
         String space = xml.getNamespaceURI();
         boolean svg = space == null || space.isEmpty() || space.equals(SVG);

@@ -102,7 +102,8 @@ class LargestCopyTest {
         Geometry corner = Shapes.polygon(0, 0, 20, 0, 20, 8, 8, 8, 8, 20, 0, 20);
         double r = 8 * Math.sqrt(2) / (1 + Math.sqrt(2));
         double found = at(Shapes.disc(0, 0, 1, 720), corner);
-        assertTrue(found >= r * (1 - 1e-12) && found < r * (1 + 2e-5), "a 720-gon is a little smaller than its disc: " + found);
+        assertTrue(found >= r * (1 - 1e-12) && found < r * (1 + 2e-5), "a 720-gon is a little smaller than its disc: "
+                + found);
         // Of two rooms, the larger.
         assertEquals(5, at(SQUARE, Polygons.union(Shapes.rectangle(0, 0, 4, 9), Shapes.rectangle(6, 0, 5, 5))), 1e-9);
     }

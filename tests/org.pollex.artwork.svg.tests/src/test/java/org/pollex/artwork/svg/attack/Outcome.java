@@ -59,6 +59,16 @@ record Outcome(Optional<Art> art, String message) {
         return this;
     }
 
+    /** Refused in one sentence, or read with every notice one sentence and nothing heavy in the art. */
+    Outcome ended() {
+        if (art.isEmpty()) {
+            return refused();
+        }
+        art.get().notices().forEach(n -> sentence(n.message()));
+        assertTrue(art.get().regions().size() < 10_000);
+        return this;
+    }
+
     /** Read, with a notice of the kind whose feature holds the word, each notice one sentence. */
     Outcome noted(ArtNotice.Kind kind, String feature) {
         assertTrue(art.isPresent(), message);
