@@ -49,7 +49,8 @@ class SelfReferenceTest {
                         + "<rect width=\"50\" height=\"50\" fill=\"url(#p)\"/>",
                 "<g fill=\"url(#p)\"><pattern id=\"p\" width=\"5\" height=\"5\"><rect width=\"4\" height=\"4\"/>"
                         + "</pattern><rect width=\"50\" height=\"50\"/></g>",
-                "<style>.x{fill:url(#p)}</style><pattern id=\"p\" width=\"5\" height=\"5\"><rect class=\"x\" width=\"4\""
+                "<style>.x{fill:url(#p)}</style><pattern id=\"p\" width=\"5\" height=\"5\">"
+                        + "<rect class=\"x\" width=\"4\""
                         + " height=\"4\"/></pattern><rect class=\"x\" width=\"50\" height=\"50\"/>",
                 "<marker id=\"m\"><path d=\"M0 0L5 5 9 0\" marker-mid=\"url(#m)\"/></marker>"
                         + "<path d=\"M0 0L5 5 9 0\" marker-mid=\"url(#m)\"/>",
