@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Edit parts, policies, handles and trackers: they wire the model to figures and turn gestures into commands. No
+ * geometry, no checks, no file access here.
+ */
+package org.pollex.editor.part;

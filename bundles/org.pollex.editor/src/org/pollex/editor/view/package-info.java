@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * The drawing surface: a GEF root that draws crisp at any zoom, micrometre coordinates, small damage, rulers. Knows
+ * nothing of designs.
+ */
+package org.pollex.editor.view;
