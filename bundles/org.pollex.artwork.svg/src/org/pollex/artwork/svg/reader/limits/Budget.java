@@ -22,6 +22,7 @@ public final class Budget {
     private long pixels;
     private long effort;
     private int depth;
+    private Object drawn = "";
 
     /** A fresh budget; its clock starts now. */
     public Budget(String file, ReadLimits limits) {
@@ -35,11 +36,16 @@ public final class Budget {
         return file;
     }
 
-    /** One element is visited. */
+    /** One element is visited; its text form names it if the file is refused. */
+    public void element(Object element) throws ArtException {
+        drawn = element;
+        element();
+    }
+
+    /** One more visit of what is being drawn. */
     public void element() throws ArtException {
         if (++elements > limits.elements()) {
-            throw new ArtException(file, "the art draws more than " + limits.elements()
-                    + " elements once its repeats are counted; simplify it and export it again");
+            throw tooHeavy("the art draws more than " + limits.elements() + " elements once its repeats are counted");
         }
         if (elements % CLOCK_EVERY == 0) {
             clock();
@@ -50,8 +56,8 @@ public final class Budget {
     public void segments(long count) throws ArtException {
         segments += count;
         if (segments > limits.segments()) {
-            throw new ArtException(file, "the art has more than " + limits.segments()
-                    + " path segments once dashes and repeats are counted; simplify it and export it again");
+            throw tooHeavy("the art has more than " + limits.segments()
+                    + " path segments once dashes and repeats are counted");
         }
         effort(count);
     }
@@ -77,8 +83,7 @@ public final class Budget {
     /** One level deeper, through groups or references. */
     public void enter() throws ArtException {
         if (++depth > limits.depth()) {
-            throw new ArtException(file, "elements are nested more than " + limits.depth()
-                    + " deep once references are followed; ungroup the art and export it again");
+            throw tooHeavy("elements are nested more than " + limits.depth() + " deep once references are followed");
         }
     }
 
@@ -90,13 +95,14 @@ public final class Budget {
     /** Refuses when the time is over. */
     public void clock() throws ArtException {
         if (System.nanoTime() - end > 0) {
-            throw new ArtException(file, "reading takes longer than " + limits.millis()
-                    + " ms; simplify the art and export it again");
+            throw tooHeavy("reading takes longer than " + limits.millis() + " ms");
         }
     }
 
-    /** Refuses the file for another measure. */
+    /** Refuses the file for some measure, naming the element that was reached. */
     public ArtException tooHeavy(String what) {
-        return new ArtException(file, what + "; simplify the art and export it again");
+        String at = drawn.toString();
+        return new ArtException(file, what + (at.isEmpty() ? "" : ", reached at " + at)
+                + "; simplify the art and export it again");
     }
 }

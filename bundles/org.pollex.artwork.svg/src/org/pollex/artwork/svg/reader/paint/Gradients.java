@@ -91,7 +91,12 @@ final class Gradients {
     private List<Node> chain(Node gradient) throws ArtException {
         List<Node> chain = new ArrayList<>();
         Node at = gradient;
-        while (at != null && !chain.contains(at) && chain.size() < LONGEST_CHAIN) {
+        while (at != null) {
+            if (chain.contains(at) || chain.size() >= LONGEST_CHAIN) {
+                reading.notices().ignored("gradient href", gradient.label(),
+                        "it takes over from itself in a circle, which is not followed");
+                break;
+            }
             reading.budget().effort(10);
             chain.add(at);
             String href = at.href();

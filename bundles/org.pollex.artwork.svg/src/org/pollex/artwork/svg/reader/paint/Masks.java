@@ -25,8 +25,7 @@ import org.pollex.artwork.svg.reader.tree.Node;
 
 /**
  * Masks that are clips in truth: opaque white shows, opaque black hides, nothing in between (for alpha masks, any
- * opaque
- * colour shows). Any other mask is named, and what it masks is drawn without it.
+ * opaque colour shows). Any other mask is named, and what it masks is drawn without it.
  */
 final class Masks {
 

@@ -17,8 +17,7 @@ import org.pollex.artwork.svg.reader.limits.Budget;
 
 /**
  * Whether areas cover a place twice. Areas that only share an edge do not. Clips are not looked at, so clipped areas
- * may
- * count as overlapping although what is left of them does not; when there is too much to compare, they count as
+ * may count as overlapping although what is left of them does not; when there is too much to compare, they count as
  * overlapping too.
  */
 final class Overlaps {

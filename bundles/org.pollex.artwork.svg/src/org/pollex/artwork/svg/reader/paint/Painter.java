@@ -58,7 +58,7 @@ final class Painter {
         if (node.isText() || !node.isSvg() || !others.mayPaint(node)) {
             return;
         }
-        reading.budget().element();
+        reading.budget().element(node);
         Style style = reading.cascade().style(node, parent);
         if (!style.displayed() || !others.conditionsHold(node)) {
             return;

@@ -8,15 +8,16 @@ package org.pollex.artwork.svg.reader.stroke;
 
 /**
  * The two sides of a stroked cubic. The curve is halved until a piece turns little and the cubic with the exact end
- * points and end derivatives of the side (curve derivative times 1 - distance x curvature) keeps to the side.
+ * points and directions of the side keeps to it: first with handles that grow like the chord, then with the exact end
+ * derivatives (curve derivative times 1 - distance x curvature).
  */
 final class CurveSides {
 
     private static final int DEEPEST = 10;
     private static final double COS_TURN = Math.cos(Math.toRadians(50));
     private static final double TOLERANCE = 2e-5;
-    /** From this half width x curvature on, a piece counts as tight; what is drawn too much is 1e-3 of half of it. */
-    private static final double TIGHT = 0.999;
+    /** From this half width x curvature on, a piece counts as tight; what is drawn too much is 2e-3 of half of it. */
+    private static final double TIGHT = 0.998;
     /** How much half width x curvature may change along a tight piece that turns by more than the least turn. */
     private static final double EVEN = 0.05;
     /**
@@ -53,10 +54,10 @@ final class CurveSides {
         tightness(c);
         if (tightest > TIGHT) {
             boolean even = leastTight > TIGHT && tightest - leastTight < EVEN * tightest;
-            if (!deepest && !even && a[0] * b[0] + a[1] * b[1] < COS_LEAST) {
-                halve(c, depth);
-            } else if (even && tight(c, a, b)) {
+            if (even && tight(c, a, b)) {
                 lastTangent = b;
+            } else if (!deepest && a[0] * b[0] + a[1] * b[1] < COS_LEAST) {
+                halve(c, depth);
             } else {
                 chord(c);
             }
@@ -161,57 +162,70 @@ final class CurveSides {
         through.to(c.x0(), c.y0());
         through.curve(c.x1(), c.y1(), c.x2(), c.y2(), c.x3(), c.y3());
         double d = inner * half;
+        double px = c.x0() - a[1] * d;
+        double py = c.y0() + a[0] * d;
         double qx = c.x3() - b[1] * d;
         double qy = c.y3() + b[0] * d;
         through.to(qx, qy);
         stroker.sector(c, mx, my, inner > 0);
-        stroker.triangle(mx, my, qx, qy, c.x0() - a[1] * d, c.y0() + a[0] * d, inner > 0);
+        double chord = distance(c.x3() - c.x0(), c.y3() - c.y0());
+        double ratio = distance(qx - px, qy - py) / chord / 3;
+        double ka = distance(c.dx(0), c.dy(0)) * ratio;
+        double kb = distance(c.dx(1), c.dy(1)) * ratio;
+        stroker.sector(Curve.cubic(px, py, px - a[0] * ka, py - a[1] * ka, qx + b[0] * kb, qy + b[1] * kb, qx, qy),
+                mx, my, inner > 0);
         return true;
     }
 
     /** Controls and end of the side at +half or -half; null when it does not keep to the side. */
     private double[] side(Curve c, double[] a, double[] b, int sign) {
         double d = sign * half;
+        side[4] = c.x3() - b[1] * d;
+        side[5] = c.y3() + b[0] * d;
         double ax = c.x0() - a[1] * d;
         double ay = c.y0() + a[0] * d;
-        double bx = c.x3() - b[1] * d;
-        double by = c.y3() + b[0] * d;
-        double chord = Math.hypot(c.x3() - c.x0(), c.y3() - c.y0());
-        double speedA = Math.hypot(c.dx(0), c.dy(0));
-        double speedB = Math.hypot(c.dx(1), c.dy(1));
-        double handleA;
-        double handleB;
-        if (speedA > 0.01 * chord && speedB > 0.01 * chord) {
-            handleA = speedA * (1 - d * c.bend(0) / (speedA * speedA * speedA)) / 3;
-            handleB = speedB * (1 - d * c.bend(1) / (speedB * speedB * speedB)) / 3;
-        } else {
-            double ratio = Math.hypot(bx - ax, by - ay) / chord;
-            handleA = speedA / 3 * ratio;
-            handleB = speedB / 3 * ratio;
+        double chord = distance(c.x3() - c.x0(), c.y3() - c.y0());
+        double speedA = distance(c.dx(0), c.dy(0));
+        double speedB = distance(c.dx(1), c.dy(1));
+        // Exact for arcs of circles: handles grow like the chord.
+        double ratio = distance(side[4] - ax, side[5] - ay) / chord;
+        if (fits(c, a, b, d, speedA / 3 * ratio, speedB / 3 * ratio)) {
+            return side;
         }
+        if (speedA > 0.01 * chord && speedB > 0.01 * chord
+                && fits(c, a, b, d, speedA * (1 - d * c.bend(0) / (speedA * speedA * speedA)) / 3,
+                        speedB * (1 - d * c.bend(1) / (speedB * speedB * speedB)) / 3)) {
+            return side;
+        }
+        return null;
+    }
+
+    private static double distance(double x, double y) {
+        return Math.sqrt(x * x + y * y);
+    }
+
+    /** Sets the controls and tells whether the side runs at the distance at three places. */
+    private boolean fits(Curve c, double[] a, double[] b, double d, double handleA, double handleB) {
+        double ax = c.x0() - a[1] * d;
+        double ay = c.y0() + a[0] * d;
         side[0] = ax + a[0] * handleA;
         side[1] = ay + a[1] * handleA;
-        side[2] = bx - b[0] * handleB;
-        side[3] = by - b[1] * handleB;
-        side[4] = bx;
-        side[5] = by;
-        double allowed = TOLERANCE * half + 1e-7 * chord;
+        side[2] = side[4] - b[0] * handleB;
+        side[3] = side[5] - b[1] * handleB;
+        double allowed = TOLERANCE * half + 1e-7 * c.size();
         for (int i = 1; i <= 3; i++) {
             double t = i / 4.0;
             double dx = c.dx(t);
             double dy = c.dy(t);
-            double speed = Math.hypot(dx, dy);
-            if (!(speed > 0)) {
-                return null;
-            }
+            double speed = distance(dx, dy);
             double s = 1 - t;
-            double px = s * s * s * ax + 3 * s * s * t * side[0] + 3 * s * t * t * side[2] + t * t * t * bx;
-            double py = s * s * s * ay + 3 * s * s * t * side[1] + 3 * s * t * t * side[3] + t * t * t * by;
+            double px = s * s * s * ax + 3 * s * s * t * side[0] + 3 * s * t * t * side[2] + t * t * t * side[4];
+            double py = s * s * s * ay + 3 * s * s * t * side[1] + 3 * s * t * t * side[3] + t * t * t * side[5];
             double miss = ((px - c.x(t)) * -dy + (py - c.y(t)) * dx) / speed - d;
-            if (Math.abs(miss) > allowed) {
-                return null;
+            if (!(Math.abs(miss) <= allowed)) {
+                return false;
             }
         }
-        return side;
+        return true;
     }
 }

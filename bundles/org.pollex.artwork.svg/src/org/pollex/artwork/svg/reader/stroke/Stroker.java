@@ -116,30 +116,19 @@ public final class Stroker {
         }
     }
 
-    /** A ring from a curve to a point; turns tells which way the curve bends, so that the ring winds like the sides. */
+    /** A ring from a point along a curve and back, wound like the sides of a curve that bends to the left or right. */
     void sector(Curve c, double x, double y, boolean left) {
-        if (left) {
-            out.moveTo(x, y);
-            out.lineTo(c.x3(), c.y3());
-            out.curveTo(c.x2(), c.y2(), c.x1(), c.y1(), c.x0(), c.y0());
-        } else {
-            out.moveTo(x, y);
-            out.lineTo(c.x0(), c.y0());
-            out.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x3(), c.y3());
-        }
-        out.closePath();
-    }
-
-    /** A triangle beyond the centre of a bend, wound like the sides. */
-    void triangle(double x, double y, double ax, double ay, double bx, double by, boolean left) {
-        double area = (ax - x) * (by - y) - (ay - y) * (bx - x);
-        if (Math.abs(area) < half * half * 1e-9) {
+        if (c.size() < half * 1e-4) {
             return;
         }
         out.moveTo(x, y);
-        // Sides wind so that their area in these coordinates is negative.
-        out.lineTo(area < 0 ? ax : bx, area < 0 ? ay : by);
-        out.lineTo(area < 0 ? bx : ax, area < 0 ? by : ay);
+        if (left) {
+            out.lineTo(c.x3(), c.y3());
+            out.curveTo(c.x2(), c.y2(), c.x1(), c.y1(), c.x0(), c.y0());
+        } else {
+            out.lineTo(c.x0(), c.y0());
+            out.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x3(), c.y3());
+        }
         out.closePath();
     }
 

@@ -12,8 +12,7 @@ import java.util.Optional;
 
 /**
  * An element or a piece of text. Attribute names are local names; those of {@code xlink:href} and {@code xml:space}
- * keep
- * their prefix, attributes of any other namespace are dropped by the reader.
+ * keep their prefix, attributes of any other namespace are dropped by the reader.
  */
 public final class Node {
 
@@ -140,6 +139,12 @@ public final class Node {
             all.append(child.allText());
         }
         return all.toString();
+    }
+
+    @Override
+    public String toString() {
+        String label = label();
+        return label.length() <= 60 ? label : label.substring(0, 57) + "...";
     }
 
     /** The id, or names and positions from the root on such as {@code g[2]/path[1]}; the same on every reading. */
