@@ -36,6 +36,8 @@ final class EdgeGrid {
     final int[] edges;
     /** The directions of the outward normals in each cell, those of corners included, as bits of Directions. */
     final int[] directions;
+    /** The same for each entry of {@link #edges}. */
+    final int[] entryDirections;
     /** The same for the start and the line of each edge. */
     final int[] edgeDirections;
 
@@ -59,6 +61,7 @@ final class EdgeGrid {
             sum += here;
         }
         edges = new int[sum];
+        entryDirections = new int[sum];
         directions = new int[columns * rows];
         edgeDirections = new int[boundary.count];
         double[] data = boundary.data;
@@ -124,6 +127,7 @@ final class EdgeGrid {
         if (fill == null) {
             start[cell]++;
         } else {
+            entryDirections[fill[cell]] = edgeDirections[e];
             edges[fill[cell]++] = e;
             directions[cell] |= edgeDirections[e];
         }

@@ -98,7 +98,9 @@ final class Probe {
                 }
                 int to = grid.start[c + 1];
                 for (int i = grid.start[c]; i < to; i++) {
-                    best = touch(grid.edges[i], px, py, nx, ny, best);
+                    if ((grid.entryDirections[i] & wanted) != 0) {
+                        best = touch(grid.edges[i], px, py, nx, ny, best);
+                    }
                 }
             }
         }

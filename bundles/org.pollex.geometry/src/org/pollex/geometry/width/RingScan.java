@@ -30,10 +30,8 @@ import java.util.Arrays;
 final class RingScan {
 
     private static final double STEP = 0.4;
-    /** A corner that turns less is part of a flattened curve: sine and cosine. */
+    /** A corner that turns less is part of a flattened curve, and a minimum there is found by the samples beside it. */
     private static final double CURVE_SINE = Math.sin(Math.toRadians(25));
-    /** Below this turn a reflex corner is left to the samples beside it. */
-    private static final double CORNER_SINE = Math.sin(Math.toRadians(10));
     private static final double WEDGE_COSINE = -Math.cos(Math.toRadians(Probe.WEDGE));
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final int GOLDEN_STEPS = 14;
@@ -150,7 +148,7 @@ final class RingScan {
         double turn = data[d + TURN];
         double cosine = data[d + PX] * data[d + UX] + data[d + PY] * data[d + UY];
         if (probe.reflex(turn)) {
-            return (Math.abs(turn) > CORNER_SINE || cosine < 0) && straight(e);
+            return (Math.abs(turn) > CURVE_SINE || cosine < 0) && straight(e);
         }
         if (cosine < WEDGE_COSINE) {
             px = data[d + X];

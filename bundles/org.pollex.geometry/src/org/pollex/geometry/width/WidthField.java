@@ -71,7 +71,7 @@ public final class WidthField {
         if (!(maxWidth > 0) || !Double.isFinite(maxWidth)) {
             throw new IllegalArgumentException("The largest width must be above 0 mm, not " + maxWidth + ".");
         }
-        return maxWidth * Double.parseDouble(System.getProperty("cellx","1"));
+        return maxWidth;
     }
 
     private static WidthField field(Boundary boundary, EdgeGrid grid, boolean inside, double maxWidth) {
