@@ -17,8 +17,6 @@ import static org.pollex.geometry.width.Boundary.X;
 import static org.pollex.geometry.width.Boundary.Y;
 import static org.pollex.geometry.width.Probe.NONE;
 
-import java.util.Arrays;
-
 /**
  * Walks the rings of a boundary and collects the thin samples.
  *
@@ -45,14 +43,7 @@ final class RingScan {
     private final double reach;
     private final Hits hits = new Hits();
 
-    /** The samples of the ring in hand: way along it, width, and the hit's index or -1. */
-    private double[] way = new double[256];
-    private double[] width = new double[256];
-    private double[] seen = new double[256 * 6];
-    private int[] from = new int[256];
-    private int[] to = new int[256];
-    private byte[] flag = new byte[256];
-    private int count;
+    private final RingSamples samples = new RingSamples();
 
     /** The point last asked and its normal. */
     private double px;
@@ -85,20 +76,24 @@ final class RingScan {
 
     private void scanRing(int r) {
         double total = boundary.ringLength[r];
-        int samples = (int) Math.max(8, Math.ceil(total / (STEP * reach)));
-        double step = total / samples;
-        count = 0;
+        int steps = (int) Math.max(8, Math.ceil(total / (STEP * reach)));
+        double step = total / steps;
+        samples.clear();
         int k = 0;
         boolean any = false;
         int end = boundary.ringStart[r + 1];
         for (int e = boundary.ringStart[r]; e < end; e++) {
             any |= corner(e);
             double stop = e + 1 < end ? boundary.along[e + 1] : total;
-            while (k < samples && (k + 0.5) * step < stop) {
+            while (k < steps && (k + 0.5) * step < stop) {
                 double s = (k + 0.5) * step;
                 double f = ask(e, s - boundary.along[e]);
-                add(s, f, e, e, 0);
-                any |= f < NONE;
+                if (f < NONE) {
+                    samples.addThin(s, f, px, py, nx, ny, probe, e, 0);
+                    any = true;
+                } else {
+                    samples.addWide(s);
+                }
                 k++;
             }
         }
@@ -156,9 +151,7 @@ final class RingScan {
             probe.qx = px;
             probe.qy = py;
             probe.qEdge = e;
-            nx = 0;
-            ny = 0;
-            add(boundary.along[e], 0, boundary.previous(e), e, Hits.EXACT | Hits.APEX);
+            samples.addThin(boundary.along[e], 0, px, py, 0, 0, probe, boundary.previous(e), Hits.EXACT | Hits.APEX);
             return true;
         }
         return false;
@@ -174,66 +167,35 @@ final class RingScan {
         py = data[d + Y];
         nx = (probe.qx - px) / f;
         ny = (probe.qy - py) / f;
-        add(boundary.along[e], f, e, probe.qEdge, Hits.EXACT);
+        samples.addThin(boundary.along[e], f, px, py, nx, ny, probe, e, Hits.EXACT);
         return true;
-    }
-
-    private void add(double s, double f, int edge, int across, int flags) {
-        if (count == way.length) {
-            int size = count * 2;
-            way = Arrays.copyOf(way, size);
-            width = Arrays.copyOf(width, size);
-            seen = Arrays.copyOf(seen, size * 6);
-            from = Arrays.copyOf(from, size);
-            to = Arrays.copyOf(to, size);
-            flag = Arrays.copyOf(flag, size);
-        }
-        way[count] = s;
-        width[count] = f;
-        from[count] = edge;
-        flag[count] = (byte) flags;
-        if (f < NONE) {
-            to[count] = flags == 0 ? probe.qEdge : across;
-            int v = count * 6;
-            seen[v] = px;
-            seen[v + 1] = py;
-            seen[v + 2] = nx;
-            seen[v + 3] = ny;
-            seen[v + 4] = probe.qx;
-            seen[v + 5] = probe.qy;
-        }
-        count++;
     }
 
     /** Passes the ring's thin samples on, with refined minima and ends put between them. */
     private void emit(int r, double step) {
-        int samples = count;
         int first = -1;
         int last = -1;
-        for (int k = 0; k < samples; k++) {
-            int before = k == 0 ? samples - 1 : k - 1;
-            int after = k == samples - 1 ? 0 : k + 1;
-            if (!(width[k] < NONE)) {
+        for (int k = 0; k < samples.count; k++) {
+            if (!samples.isThin(k)) {
                 last = -1;
                 continue;
             }
-            if (width[before] >= NONE && flag[k] == 0) {
+            boolean exact = samples.flag[k] != 0;
+            if (!exact && !samples.isThin(samples.before(k))) {
                 last = end(r, k, -step);
-                if (k == 0) {
-                    first = last;
-                }
+                first = k == 0 ? last : first;
             }
-            int refined = flag[k] == 0 && isMinimum(before, k, after) ? minimum(r, before, k, after) : 0;
-            if (refined < 0) {
+            int refinement = !exact && isMinimum(k) ? minimum(r, k) : 0;
+            if (refinement < 0) {
                 last = follow(last, refinedHit());
                 first = k == 0 && first < 0 ? last : first;
             }
-            last = follow(last, hit(k));
+            last = follow(last, samples.copyTo(hits, k));
             first = k == 0 && first < 0 ? last : first;
-            if (refined > 0) {
+            if (refinement > 0) {
                 last = follow(last, refinedHit());
             }
-            if (width[after] >= NONE && flag[k] == 0) {
+            if (!exact && !samples.isThin(samples.after(k))) {
                 last = follow(last, end(r, k, step));
             }
         }
@@ -249,14 +211,11 @@ final class RingScan {
         return hit >= 0 ? hit : last;
     }
 
-    private int hit(int k) {
-        int v = k * 6;
-        return hits.add(width[k], seen[v], seen[v + 1], seen[v + 2], seen[v + 3], seen[v + 4], seen[v + 5], from[k],
-                to[k], flag[k]);
-    }
-
     /** Whether a sample is lowest among its neighbours, and not just one of many equal ones along straight walls. */
-    private boolean isMinimum(int before, int k, int after) {
+    private boolean isMinimum(int k) {
+        double[] width = samples.width;
+        int before = samples.before(k);
+        int after = samples.after(k);
         double f = width[k];
         double b = width[before];
         double a = width[after];
@@ -265,20 +224,24 @@ final class RingScan {
         }
         double beyond = f * EQUAL;
         if (b >= NONE && a <= beyond) {
-            return width[after == count - 1 ? 0 : after + 1] > beyond;
+            return width[samples.after(after)] > beyond;
         }
         if (a >= NONE && b <= beyond) {
-            return width[before == 0 ? count - 1 : before - 1] > beyond;
+            return width[samples.before(before)] > beyond;
         }
         return a > beyond || b > beyond;
     }
 
     /** Golden section between two neighbours; -1, 0 or 1: the refined minimum lies before, is none, lies after. */
-    private int minimum(int r, int before, int k, int after) {
+    private int minimum(int r, int k) {
+        double[] way = samples.way;
+        int before = samples.before(k);
+        int after = samples.after(k);
+        double sampled = samples.width[k];
         double total = boundary.ringLength[r];
         double low = way[before] <= way[k] ? way[before] : way[before] - total;
         double high = way[after] >= way[k] ? way[after] : way[after] + total;
-        double best = width[k];
+        double best = sampled;
         double bestWay = way[k];
         double a = low;
         double b = high;
@@ -311,7 +274,7 @@ final class RingScan {
         if (exact < best) {
             return bestWay < way[k] ? -1 : 1;
         }
-        if (best < width[k]) {
+        if (best < sampled) {
             refinedWidth = askAt(r, bestWay);
             keepRefined(edge);
             return bestWay < way[k] ? -1 : 1;
@@ -367,7 +330,7 @@ final class RingScan {
         double out = 1;
         for (int i = 0; i < END_STEPS; i++) {
             double middle = (in + out) / 2;
-            if (askAt(r, way[k] + step * middle) < NONE) {
+            if (askAt(r, samples.way[k] + step * middle) < NONE) {
                 in = middle;
             } else {
                 out = middle;
@@ -376,7 +339,7 @@ final class RingScan {
         if (in == 0) {
             return -1;
         }
-        double f = askAt(r, way[k] + step * in);
+        double f = askAt(r, samples.way[k] + step * in);
         return f < NONE ? hits.add(f, px, py, nx, ny, probe.qx, probe.qy, edge, probe.qEdge, 0) : -1;
     }
 }

@@ -29,13 +29,13 @@ import org.pollex.geometry.shape.Polygons;
 
 /**
  * Real art: a square sheet, 28 mm wide, of icons of the Bootstrap Icons set (MIT licence), flattened with a chord
- * error of 2 micrometres and made valid. Icons are taken by the first word of their name, all of them plain things.
+ * error of 1 micrometre and made valid. Icons are taken by the first word of their name, all of them plain things.
  */
 final class IconSheet {
 
     private static final String FOLDER = "META-INF/resources/webjars/bootstrap-icons/1.13.1/icons/";
     private static final double WIDTH = 28;
-    private static final double CHORD_ERROR = 0.002;
+    private static final double CHORD_ERROR = 0.001;
     private static final Set<String> THINGS = Set.of("alarm", "award", "bag", "bank", "basket", "bell", "bicycle",
             "binoculars", "book", "boombox", "box", "briefcase", "brightness", "brush", "bucket", "building", "bus",
             "cake", "calculator", "calendar", "camera", "car", "cart", "clipboard", "clock", "cloud", "compass", "cup",

@@ -32,7 +32,7 @@ import org.pollex.geometry.width.WidthField;
 public class WidthBench {
 
     /** Icons along each side of the sheet, and the limit in mm. */
-    @Param({"1x0.2", "2x0.2", "7x0.2", "7x0.1", "17x0.2", "17x0.05"})
+    @Param({"2x0.2", "3x0.2", "6x0.15", "9x0.1", "9x0.2", "14x0.067", "20x0.05", "20x0.2"})
     public String art;
 
     private Geometry sheet;
