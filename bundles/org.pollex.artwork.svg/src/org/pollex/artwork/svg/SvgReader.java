@@ -39,11 +39,22 @@ public final class SvgReader implements ArtReader {
         }
         String head = new String(bytes, 0, Math.min(bytes.length, HEAD), charset);
         int start = head.indexOf('<');
-        if (start < 0 || start > 16) {
+        if (start < 0 || !blank(head, start)) {
             return false;
         }
         return head.contains("<svg") || head.contains(":svg") || head.startsWith("<?xml", start)
                 || head.startsWith("<!--", start) || head.startsWith("<!DOCTYPE svg", start);
+    }
+
+    /** Whether only white space and the mark of an encoding, in any of its readings, stand before a position. */
+    private static boolean blank(String text, int end) {
+        for (int i = 0; i < end; i++) {
+            char c = text.charAt(i);
+            if (!Character.isWhitespace(c) && "\uFEFF\u00EF\u00BB\u00BF".indexOf(c) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

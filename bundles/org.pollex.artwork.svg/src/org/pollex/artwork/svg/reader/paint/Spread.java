@@ -26,8 +26,8 @@ final class Spread {
             return paint(radial, axis, stops, opacity);
         }
         double[] range = range(radial, axis, area);
-        int from = (int) Math.max(-MOST_REPEATS, Math.floor(range[0]));
-        int to = (int) Math.min(MOST_REPEATS, Math.ceil(range[1]));
+        int from = (int) Math.max(-MOST_REPEATS, Math.floor(range[0] + 1e-9));
+        int to = (int) Math.min(MOST_REPEATS, Math.ceil(range[1] - 1e-9));
         if (to - from <= 1 && from == 0) {
             return paint(radial, axis, stops, opacity);
         }

@@ -68,7 +68,8 @@ final class Dasher {
     private double[] start() {
         int index = 0;
         double rest = offset;
-        while (rest >= pattern[index] && index < pattern.length - 1) {
+        // A dash without length at the very start is drawn: it may show as a dot.
+        while (rest >= pattern[index] && (rest > 0 || pattern[index] > 0) && index < pattern.length - 1) {
             rest -= pattern[index++];
         }
         return new double[] {index, Math.max(0, pattern[index] - rest)};

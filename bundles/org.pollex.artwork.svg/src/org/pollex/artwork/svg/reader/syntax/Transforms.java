@@ -42,7 +42,7 @@ public final class Transforms {
                 return Optional.empty();
             }
             Optional<List<Length>> arguments = arguments(c.inBrackets());
-            if (arguments.isEmpty()) {
+            if (arguments.isEmpty() || text.charAt(c.at() - 1) != ')') {
                 return Optional.empty();
             }
             AffineTransform one = function(name, arguments.get(), width, height, fontSize);

@@ -91,8 +91,14 @@ public final class TreeReader {
                     }
                 }
             }
+        } catch (ArtException e) {
+            throw e;
         } catch (XMLStreamException e) {
-            throw damaged(e);
+            int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
+            throw damaged(" at line " + line, e);
+        } catch (Exception e) {
+            // The parser of the JDK throws what it should not on some broken document types.
+            throw damaged("", e);
         }
         if (root == null || !root.name().equals("svg")) {
             throw new ArtException(source.name(), "the file is XML but no SVG drawing; export the art as SVG");
@@ -100,10 +106,9 @@ public final class TreeReader {
         return new Tree(root, ids, styles);
     }
 
-    private ArtException damaged(XMLStreamException e) {
-        int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
-        return new ArtException(source.name(), "the file is damaged or cut off at line " + Math.max(1, line)
-                + "; ask the client to export and send it again", e);
+    private ArtException damaged(String where, Exception cause) {
+        return new ArtException(source.name(), "the file is damaged or cut off" + where
+                + "; ask the client to export and send it again", cause);
     }
 
     private static boolean keepsText(Node open) {
