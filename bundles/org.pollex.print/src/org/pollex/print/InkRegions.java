@@ -8,6 +8,7 @@ package org.pollex.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -59,7 +60,7 @@ final class InkRegions {
     private static double[] ring(LinearRing ring, boolean shell) {
         Coordinate[] corners = ring.getCoordinates();
         int n = corners.length - 1;
-        boolean turn = org.locationtech.jts.algorithm.Orientation.isCCW(corners) != shell;
+        boolean turn = Orientation.isCCW(corners) != shell;
         double[] flat = new double[2 * n];
         for (int i = 0; i < n; i++) {
             Coordinate c = corners[turn ? n - 1 - i : i];

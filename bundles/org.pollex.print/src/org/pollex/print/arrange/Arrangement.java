@@ -87,9 +87,9 @@ public final class Arrangement {
         }
     }
 
-    /** The same places with other labels, 0 or above. */
+    /** The same places with other labels, 0 or above; where nothing shows, nothing stays. */
     public Arrangement mapped(IntUnaryOperator map) {
-        return new Arrangement(edges.mapped(map));
+        return new Arrangement(edges.mapped(label -> label == 0 ? 0 : map.applyAsInt(label)));
     }
 
     /**

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.pollex.colour.DeltaE;
 import org.pollex.colour.Srgb;
 import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.catalogue.Ink;
@@ -88,7 +89,7 @@ class InkChoiceTest {
         assertEquals(4, matches.get(0).area(), 1e-9);
         assertEquals(0x00ff00, matches.get(1).rgb());
         // CIEDE2000 of #00ff00 against white under D50.
-        assertEquals(org.pollex.colour.DeltaE.ciede2000(Srgb.lab(0x00ff00), Srgb.lab(0xffffff)),
+        assertEquals(DeltaE.ciede2000(Srgb.lab(0x00ff00), Srgb.lab(0xffffff)),
                 matches.get(1).deltaE(), 1e-9);
         assertEquals(ColourMatch.BARE, matches.get(1).ink());
     }

@@ -13,7 +13,14 @@ import static org.pollex.print.Studio.art;
 import static org.pollex.print.Studio.box;
 import static org.pollex.print.Studio.fill;
 
+import java.awt.geom.Path2D;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.pollex.artwork.ArtPath;
 import org.pollex.artwork.FillRule;
 import org.pollex.artwork.font.ShippedFont;
@@ -73,14 +80,14 @@ class PlainMarksTest {
     void aBandWiderThanTheCurveAllowsHasNoHolesInIt() throws Exception {
         Studio studio = new Studio(0xffffff, "red", RED);
         studio.add("front", shape(ShapeKind.ELLIPSE, 10, 3, 2, "red"));
-        org.locationtech.jts.geom.Geometry band = studio.front().ink("red");
+        Geometry band = studio.front().ink("red");
         assertEquals(1, band.getNumGeometries());
-        assertEquals(1, ((org.locationtech.jts.geom.Polygon) band).getNumInteriorRing());
-        org.locationtech.jts.geom.Geometry edge = new org.locationtech.jts.geom.GeometryFactory()
-                .createLineString(java.util.stream.IntStream.rangeClosed(0, 2000).mapToObj(i ->
-                        new org.locationtech.jts.geom.Coordinate(5 * Math.cos(i * Math.PI / 1000),
+        assertEquals(1, ((Polygon) band).getNumInteriorRing());
+        Geometry edge = new GeometryFactory()
+                .createLineString(IntStream.rangeClosed(0, 2000).mapToObj(i ->
+                        new Coordinate(5 * Math.cos(i * Math.PI / 1000),
                                 1.5 * Math.sin(i * Math.PI / 1000)))
-                        .toArray(org.locationtech.jts.geom.Coordinate[]::new));
+                        .toArray(Coordinate[]::new));
         assertEquals(edge.buffer(1, 64).getArea(), band.getArea(), 0.01);
     }
 
@@ -126,7 +133,7 @@ class PlainMarksTest {
         line.setInk("red");
         studio.add("front", line);
         PrintedSide side = studio.front();
-        org.locationtech.jts.geom.Envelope box = side.ink("red").getEnvelopeInternal();
+        Envelope box = side.ink("red").getEnvelopeInternal();
         assertEquals(3, (box.getMinX() + box.getMaxX()) / 2, 0.01);
         assertEquals(-2, (box.getMinY() + box.getMaxY()) / 2, 0.01);
         PrintedType type = side.types().get(0);
@@ -140,7 +147,7 @@ class PlainMarksTest {
     @Test
     void blanksAndEmptyOutlinesPrintNothing() throws Exception {
         Studio studio = new Studio(0xffffff, "red", RED);
-        studio.letterBy(line -> new Lettering.SetLine(ArtPath.of(new java.awt.geom.Path2D.Double(),
+        studio.letterBy(line -> new Lettering.SetLine(ArtPath.of(new Path2D.Double(),
                 FillRule.NON_ZERO), 1, "The font Harbour stands in."));
         TextLine line = DesignFactory.eINSTANCE.createTextLine();
         line.setText("  ");
