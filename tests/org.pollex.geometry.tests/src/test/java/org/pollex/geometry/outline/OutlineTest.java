@@ -23,7 +23,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Exact measures of outlines against closed forms. */
 class OutlineTest {
 
-    /** Textbook (F. Reuleaux 1875): area (pi - sqrt 3) w² / 2, perimeter pi w (Barbier), width w in every direction. */
+    /** Textbook (F. Reuleaux 1875): area (pi - sqrt 3) w² / 2, perimeter pi w (Barbier), equally wide everywhere. */
     @Test
     void reuleauxTriangleHasItsPublishedAreaPerimeterAndInradius() {
         for (double w : new double[] {1, 2.5, 30}) {
