@@ -111,7 +111,8 @@ class ArtReadersTest {
             }
         };
         IExtensionRegistry registry = RegistryFactory.createRegistry(strategy, key, key);
-        String plugin = "<?eclipse version=\"3.4\"?><plugin><extension-point id=\"org.pollex.artwork.readers\" name=\"r\"/>"
+        String plugin = "<?eclipse version=\"3.4\"?><plugin>"
+                + "<extension-point id=\"org.pollex.artwork.readers\" name=\"r\"/>"
                 + "<extension point=\"org.pollex.artwork.readers\">" + extensions + "</extension></plugin>";
         registry.addContribution(new ByteArrayInputStream(plugin.getBytes(StandardCharsets.UTF_8)),
                 ContributorFactorySimple.createContributor("org.example.art"), false, null, null, key);
