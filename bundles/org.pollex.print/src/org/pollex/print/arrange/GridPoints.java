@@ -20,16 +20,10 @@ final class GridPoints {
 
     int[] x = new int[1024];
     int[] y = new int[1024];
-    private int count;
-    private int[] table = new int[4096];
-    private int mask = table.length - 1;
-
-    GridPoints() {
-        Arrays.fill(table, -1);
-    }
+    private final PairNumbers numbers = new PairNumbers();
 
     int size() {
-        return count;
+        return numbers.size();
     }
 
     /** A coordinate in mm as steps of the grid. */
@@ -43,45 +37,17 @@ final class GridPoints {
 
     /** The number of a point; it is added when it is new. */
     int add(int px, int py) {
-        int slot = hash(px, py) & mask;
-        while (table[slot] >= 0) {
-            int p = table[slot];
-            if (x[p] == px && y[p] == py) {
-                return p;
+        int before = numbers.size();
+        int point = numbers.of(px, py);
+        if (point == before) {
+            if (point == x.length) {
+                x = Arrays.copyOf(x, point * 2);
+                y = Arrays.copyOf(y, point * 2);
             }
-            slot = slot + 1 & mask;
+            x[point] = px;
+            y[point] = py;
         }
-        if (count == x.length) {
-            x = Arrays.copyOf(x, count * 2);
-            y = Arrays.copyOf(y, count * 2);
-        }
-        x[count] = px;
-        y[count] = py;
-        table[slot] = count++;
-        if (count * 2 > table.length) {
-            grow();
-        }
-        return count - 1;
-    }
-
-    private void grow() {
-        table = new int[table.length * 4];
-        mask = table.length - 1;
-        Arrays.fill(table, -1);
-        for (int p = 0; p < count; p++) {
-            int slot = hash(x[p], y[p]) & mask;
-            while (table[slot] >= 0) {
-                slot = slot + 1 & mask;
-            }
-            table[slot] = p;
-        }
-    }
-
-    private static int hash(int px, int py) {
-        long h = (px * 0x9E3779B97F4A7C15L) ^ (py * 0xC2B2AE3D27D4EB4FL);
-        h ^= h >>> 29;
-        h *= 0xBF58476D1CE4E5B9L;
-        return (int) (h ^ h >>> 32);
+        return point;
     }
 
     /** Whether p comes before q from left to right, and from low to high y where x is equal. */

@@ -16,9 +16,7 @@ final class WoundEdges {
 
     int[] from = new int[1024];
     int[] to = new int[1024];
-    private int count;
-    private int[] table = new int[4096];
-    private int mask = table.length - 1;
+    private final PairNumbers numbers = new PairNumbers();
 
     private int[] addedEdge = new int[1024];
     private int[] addedGroup = new int[1024];
@@ -30,55 +28,23 @@ final class WoundEdges {
     int[] group = {};
     int[] turn = {};
 
-    WoundEdges() {
-        Arrays.fill(table, -1);
-    }
-
     int size() {
-        return count;
+        return numbers.size();
     }
 
     /** The number of the edge between two points given from left to right. */
     int edge(int a, int b) {
-        int slot = hash(a, b) & mask;
-        while (table[slot] >= 0) {
-            int e = table[slot];
-            if (from[e] == a && to[e] == b) {
-                return e;
+        int before = numbers.size();
+        int edge = numbers.of(a, b);
+        if (edge == before) {
+            if (edge == from.length) {
+                from = Arrays.copyOf(from, edge * 2);
+                to = Arrays.copyOf(to, edge * 2);
             }
-            slot = slot + 1 & mask;
+            from[edge] = a;
+            to[edge] = b;
         }
-        if (count == from.length) {
-            from = Arrays.copyOf(from, count * 2);
-            to = Arrays.copyOf(to, count * 2);
-        }
-        from[count] = a;
-        to[count] = b;
-        table[slot] = count++;
-        if (count * 2 > table.length) {
-            grow();
-        }
-        return count - 1;
-    }
-
-    private void grow() {
-        table = new int[table.length * 4];
-        mask = table.length - 1;
-        Arrays.fill(table, -1);
-        for (int e = 0; e < count; e++) {
-            int slot = hash(from[e], to[e]) & mask;
-            while (table[slot] >= 0) {
-                slot = slot + 1 & mask;
-            }
-            table[slot] = e;
-        }
-    }
-
-    private static int hash(int a, int b) {
-        long h = (a * 0x9E3779B97F4A7C15L) ^ (b * 0xC2B2AE3D27D4EB4FL);
-        h ^= h >>> 31;
-        h *= 0x94D049BB133111EBL;
-        return (int) (h ^ h >>> 32);
+        return edge;
     }
 
     /** Adds a winding to an edge. */
@@ -95,6 +61,7 @@ final class WoundEdges {
 
     /** Sums the windings of every edge, group by group. */
     void settle() {
+        int count = size();
         int[] at = new int[count + 1];
         for (int i = 0; i < added; i++) {
             at[addedEdge[i] + 1]++;
