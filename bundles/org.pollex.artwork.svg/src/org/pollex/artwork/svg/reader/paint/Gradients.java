@@ -29,7 +29,6 @@ import org.pollex.artwork.svg.reader.tree.Node;
  */
 final class Gradients {
 
-    private static final int LONGEST_CHAIN = 32;
 
     private final Reading reading;
 
@@ -39,7 +38,9 @@ final class Gradients {
 
     Optional<ArtPaint> of(Node gradient, Node user, Frame frame, double opacity, Path2D.Double sized)
             throws ArtException {
-        List<Node> chain = chain(gradient);
+        List<Node> chain = TakenOver.chain(reading, gradient, n -> n.name().endsWith("Gradient"),
+                () -> reading.notices().ignored("gradient href", gradient.label(),
+                        "it takes over from itself in a circle, which is not followed"));
         List<ArtPaint.Stop> stops = stops(chain);
         if (stops.isEmpty()) {
             return Optional.empty();
@@ -48,7 +49,7 @@ final class Gradients {
         if (stops.stream().allMatch(s -> s.rgb() == last.rgb() && s.opacity() == last.opacity())) {
             return solid(last, opacity);
         }
-        boolean boxed = !attribute(chain, "gradientUnits").equals("userSpaceOnUse");
+        boolean boxed = !TakenOver.attribute(chain, "gradientUnits").equals("userSpaceOnUse");
         AffineTransform place = new AffineTransform(frame.ctm());
         double full = 1;
         double fullY = 1;
@@ -66,7 +67,7 @@ final class Gradients {
             fullY = frame.height();
             fullR = frame.diagonal();
         }
-        String transform = attribute(chain, "gradientTransform");
+        String transform = TakenOver.attribute(chain, "gradientTransform");
         if (!transform.isEmpty()) {
             place.concatenate(Transforms.parse(transform, full, fullY, 16).orElse(new AffineTransform()));
         }
@@ -79,40 +80,13 @@ final class Gradients {
         if (axis.length == 0) {
             return solid(last, opacity);
         }
-        return Optional.of(Spread.apply(attribute(chain, "spreadMethod"), radial, axis, stops, opacity, area));
+        String spread = TakenOver.attribute(chain, "spreadMethod");
+        return Optional.of(Spread.apply(spread, radial, axis, stops, opacity, area));
     }
 
     private static Optional<ArtPaint> solid(ArtPaint.Stop stop, double opacity) {
         double o = stop.opacity() * opacity;
         return o > 0 ? Optional.of(new ArtPaint.Flat(stop.rgb(), o)) : Optional.empty();
-    }
-
-    /** The gradient and those it takes over from. */
-    private List<Node> chain(Node gradient) throws ArtException {
-        List<Node> chain = new ArrayList<>();
-        Node at = gradient;
-        while (at != null) {
-            if (chain.contains(at) || chain.size() >= LONGEST_CHAIN) {
-                reading.notices().ignored("gradient href", gradient.label(),
-                        "it takes over from itself in a circle, which is not followed");
-                break;
-            }
-            reading.budget().effort(10);
-            chain.add(at);
-            String href = at.href();
-            at = href.isEmpty() ? null : reading.tree().target(href)
-                    .filter(n -> n.name().endsWith("Gradient")).orElse(null);
-        }
-        return chain;
-    }
-
-    private static String attribute(List<Node> chain, String name) {
-        for (Node node : chain) {
-            if (node.has(name)) {
-                return node.attribute(name).strip();
-            }
-        }
-        return "";
     }
 
     /** An attribute of place that only gradients of the same kind hand on. */

@@ -10,7 +10,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.pollex.artwork.ArtException;
@@ -26,7 +25,6 @@ import org.pollex.artwork.svg.reader.tree.Node;
 /** Patterns (SVG 2, section 13.3) as what they stand for: their shapes drawn once in each tile, cut by the area. */
 final class Patterns {
 
-    private static final int LONGEST_CHAIN = 32;
     private static final double MOST_TILES = 40_000;
 
     private final Reading reading;
@@ -51,11 +49,12 @@ final class Patterns {
         if (covered.opacity() <= 0) {
             return;
         }
-        List<Node> chain = chain(pattern);
+        List<Node> chain = TakenOver.chain(reading, pattern, n -> n.name().equals("pattern"), () -> {
+        });
         Node content = chain.stream().filter(n -> n.elementCount() > 0).findFirst().orElse(null);
         Rectangle2D box = TightBounds.of(covered.sized(), null).orElse(new Rectangle2D.Double());
-        boolean boxed = !attribute(chain, "patternUnits").equals("userSpaceOnUse");
-        boolean contentBoxed = attribute(chain, "patternContentUnits").equals("objectBoundingBox");
+        boolean boxed = !TakenOver.attribute(chain, "patternUnits").equals("userSpaceOnUse");
+        boolean contentBoxed = TakenOver.attribute(chain, "patternContentUnits").equals("objectBoundingBox");
         if (content == null || (boxed || contentBoxed) && (!(box.getWidth() > 0) || !(box.getHeight() > 0))) {
             return;
         }
@@ -65,7 +64,7 @@ final class Patterns {
                         number(chain, "width", 1) * box.getWidth(), number(chain, "height", 1) * box.getHeight())
                 : new Rectangle2D.Double(number(chain, "x", frame.width()), number(chain, "y", frame.height()),
                         number(chain, "width", frame.width()), number(chain, "height", frame.height()));
-        String transform = attribute(chain, "patternTransform");
+        String transform = TakenOver.attribute(chain, "patternTransform");
         Frame space = frame.with(transform.isEmpty() ? new AffineTransform()
                 : Transforms.parse(transform, frame.width(), frame.height(), 16).orElse(new AffineTransform()));
         if (!(tile.width > 0) || !(tile.height > 0) || space.ctm().getDeterminant() == 0) {
@@ -73,9 +72,10 @@ final class Patterns {
         }
         AffineTransform inner = new AffineTransform();
         Frame ported = space;
-        Optional<ViewBox> view = ViewBox.parse(attribute(chain, "viewBox"));
+        Optional<ViewBox> view = ViewBox.parse(TakenOver.attribute(chain, "viewBox"));
         if (view.isPresent()) {
-            inner = AspectRatio.parse(attribute(chain, "preserveAspectRatio")).fit(view.get(), 0, 0, tile.width,
+            String ratio = TakenOver.attribute(chain, "preserveAspectRatio");
+            inner = AspectRatio.parse(ratio).fit(view.get(), 0, 0, tile.width,
                     tile.height);
             ported = space.port(view.get().width(), view.get().height());
         } else if (contentBoxed) {
@@ -142,29 +142,7 @@ final class Patterns {
         }
     }
 
-    private List<Node> chain(Node pattern) throws ArtException {
-        List<Node> chain = new ArrayList<>();
-        Node at = pattern;
-        while (at != null && !chain.contains(at) && chain.size() < LONGEST_CHAIN) {
-            reading.budget().effort(10);
-            chain.add(at);
-            String href = at.href();
-            at = href.isEmpty() ? null : reading.tree().target(href).filter(n -> n.name().equals("pattern"))
-                    .orElse(null);
-        }
-        return chain;
-    }
-
-    private static String attribute(List<Node> chain, String name) {
-        for (Node node : chain) {
-            if (node.has(name)) {
-                return node.attribute(name).strip();
-            }
-        }
-        return "";
-    }
-
     private static double number(List<Node> chain, String name, double full) {
-        return Length.parse(attribute(chain, name)).map(l -> l.resolve(full, 16)).orElse(0.0);
+        return Length.parse(TakenOver.attribute(chain, name)).map(l -> l.resolve(full, 16)).orElse(0.0);
     }
 }
