@@ -34,6 +34,7 @@ import org.pollex.model.store.StoreException;
 import org.pollex.print.DesignPrinter;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
+import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Suite;

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.commandline.desk;
+package org.pollex.print;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
@@ -16,14 +16,13 @@ import org.pollex.artwork.font.FontMatch;
 import org.pollex.artwork.font.ShippedFont;
 import org.pollex.artwork.font.ShippedFonts;
 import org.pollex.model.design.TextLine;
-import org.pollex.print.Lettering;
 
 /**
  * Sets lines of text in the shipped fonts, one character after the other with pair kerning and the spacing of the line.
  * A font that is not shipped has the nearest one of its class stand in; a character that the font lacks shows its box.
  * Both are told.
  */
-final class ShippedLettering implements Lettering {
+public final class ShippedLettering implements Lettering {
 
     @Override
     public SetLine set(TextLine line) {

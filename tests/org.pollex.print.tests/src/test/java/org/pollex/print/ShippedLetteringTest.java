@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.commandline.desk;
+package org.pollex.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.pollex.artwork.font.ShippedFonts;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.TextLine;
-import org.pollex.print.Lettering;
 
 class ShippedLetteringTest {
 
