@@ -22,4 +22,7 @@ public record ColourMatch(int rgb, Lab art, String ink, double deltaE, boolean a
 
     /** Stands for no ink at all: the stock stays bare. */
     public static final String BARE = "bare";
+
+    /** Stands for full colour by process inks: the region keeps the colour of the art. */
+    public static final String PROCESS = "process";
 }

@@ -67,7 +67,7 @@ final class InkChoice {
     }
 
     private boolean isProcess(String ink) {
-        return press.fullColour() && Press.PROCESS.equals(ink);
+        return press.fullColour() && ColourMatch.PROCESS.equals(ink);
     }
 
     private static double figure(Map<Integer, Double> areas, double light) {
@@ -84,7 +84,7 @@ final class InkChoice {
 
     private String byDefault(Lab art, double light, double figure) {
         if (press.fullColour()) {
-            return Press.PROCESS;
+            return ColourMatch.PROCESS;
         }
         if (press.inks().size() == 1) {
             boolean bare = Math.abs(art.l() - light) < Math.abs(art.l() - figure);

@@ -84,7 +84,7 @@ final class PlacementReader {
     private void assign(MarkShapes mark) throws PrintException {
         for (Assignment assignment : placement.getAssignments()) {
             String ink = MarkPlace.text(assignment.getInk());
-            if (press.knows(ink) || press.fullColour() && Press.PROCESS.equals(ink)) {
+            if (press.knows(ink) || press.fullColour() && ColourMatch.PROCESS.equals(ink)) {
                 mark.assigned.put(colour(MarkPlace.text(assignment.getColour()), "assigned"), ink);
             } else {
                 mark.notices.add(InkNotice.missing(placement, ink, "its colour is matched to the other inks"));

@@ -12,16 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
-import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 
 /** What a design is printed on and with, as colours. Inks without a colour of their own are left out. */
 final class Press {
-
-    /** Ink word for full colour by process inks. */
-    static final String PROCESS = "process";
 
     private final Lab stock;
     private final Map<String, Lab> inks = new LinkedHashMap<>();
@@ -32,17 +28,13 @@ final class Press {
             throw new PrintException("Material " + material.getId()
                     + " has no colour; give it one in the catalogue.");
         }
-        stock = lab(material.getLab());
+        stock = FilmColour.lab(material.getLab());
         fullColour = method.isFullColour();
         for (Ink ink : inks) {
             if (ink.getLab() != null) {
-                this.inks.put(ink.getId(), lab(ink.getLab()));
+                this.inks.put(ink.getId(), FilmColour.lab(ink.getLab()));
             }
         }
-    }
-
-    private static Lab lab(LabColour colour) {
-        return new Lab(colour.l(), colour.a(), colour.b());
     }
 
     boolean fullColour() {

@@ -43,7 +43,7 @@ final class SideInks {
                 choose(m, areas, choice.choose(areas, mark.ground, mark.assigned));
             } else {
                 boolean process = press.fullColour() && !ColourMatch.BARE.equals(mark.ink);
-                String ink = process ? Press.PROCESS : mark.ink;
+                String ink = process ? ColourMatch.PROCESS : mark.ink;
                 for (int rgb : areas.keySet()) {
                     choices.put(new Colour(m, rgb), new Choice(ink, 0, true));
                 }

@@ -16,12 +16,12 @@ import org.pollex.artwork.ArtRegion;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
-import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.FilmColour;
 
 /**
  * The inks of a new design for which none were asked.
@@ -63,8 +63,9 @@ final class InkChoice {
         for (int rgb : colours(arts)) {
             Lab colour = Srgb.lab(rgb);
             Ink nearest = inks.stream().min(Comparator.comparingDouble(
-                    (Ink ink) -> DeltaE.ciede2000(colour, lab(ink.getLab())))).orElseThrow();
-            boolean bare = DeltaE.ciede2000(colour, ground) < DeltaE.ciede2000(colour, lab(nearest.getLab()));
+                    (Ink ink) -> DeltaE.ciede2000(colour, FilmColour.lab(ink.getLab())))).orElseThrow();
+            boolean bare = DeltaE.ciede2000(colour, ground)
+                    < DeltaE.ciede2000(colour, FilmColour.lab(nearest.getLab()));
             if (!bare && !chosen.contains(nearest) && chosen.size() < Math.max(1, method.getInksMax())) {
                 chosen.add(nearest);
             }
@@ -106,9 +107,5 @@ final class InkChoice {
             }
         }
         return Math.abs(twice) / 2;
-    }
-
-    private static Lab lab(LabColour colour) {
-        return new Lab(colour.l(), colour.a(), colour.b());
     }
 }

@@ -14,23 +14,20 @@ import org.pollex.colour.Xyz;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
+import org.pollex.print.ColourMatch;
+import org.pollex.print.FilmColour;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 
 /**
  * Which colour a print will show on its material, as CIELAB D50.
  *
- * <p>An ink is known over white and over black. Between these drawdowns its film lets through a share of the light of
- * its ground: per X, Y and Z the colour is the one over black plus that share, the two-backing method of Kubelka and
- * Munk without light that goes to and fro between film and ground. Right at both ends; close for covering inks, an
- * estimate for transparent ones on strongly coloured material. Colours mixed from process inks print as the art shows
+ * <p>An ink is known over white and over black; {@link FilmColour} gives what it looks like on the material.
+ * Colours mixed from process inks print as the art shows
  * them on white; on bare material their light is multiplied by that of the material, as a transparent film would. A
  * method that lays white below prints every ink as on white.
  */
 public final class PrintedTones {
-
-    /** The ink id of colours that are mixed from process inks. */
-    public static final String PROCESS = "process";
 
     private static final Lab WHITE = new Lab(100, 0, 0);
 
@@ -58,7 +55,7 @@ public final class PrintedTones {
     /** Colour of a region: of its ink, or of its art colour where process inks mix it or the ink is not known. */
     public Lab of(InkRegion region) {
         Ink ink = inks.get(region.ink());
-        return region.ink().equals(PROCESS) || ink == null ? mixed(region.rgb()) : of(ink);
+        return region.ink().equals(ColourMatch.PROCESS) || ink == null ? mixed(region.rgb()) : of(ink);
     }
 
     /** Colour of an ink on the material of the design. */
@@ -69,16 +66,7 @@ public final class PrintedTones {
     /** Colour of an ink on a ground. */
     public static Lab over(Ink ink, Lab ground) {
         Lab onWhite = lab(ink.getLab(), WHITE);
-        Xyz white = onWhite.toXyz();
-        Xyz black = lab(ink.getLabOverBlack(), onWhite).toXyz();
-        Xyz below = ground.toXyz();
-        return Lab.ofXyz(new Xyz(through(white.x(), black.x(), below.x() / Xyz.D50.x()),
-                through(white.y(), black.y(), below.y() / Xyz.D50.y()),
-                through(white.z(), black.z(), below.z() / Xyz.D50.z())));
-    }
-
-    private static double through(double onWhite, double onBlack, double ground) {
-        return onBlack + (onWhite - onBlack) * Math.max(0, Math.min(1, ground));
+        return FilmColour.over(onWhite, lab(ink.getLabOverBlack(), onWhite), ground);
     }
 
     /** Colour of an art colour mixed from process inks. */
@@ -99,6 +87,6 @@ public final class PrintedTones {
     }
 
     private static Lab lab(LabColour colour, Lab otherwise) {
-        return colour == null ? otherwise : new Lab(colour.l(), colour.a(), colour.b());
+        return colour == null ? otherwise : FilmColour.lab(colour);
     }
 }

@@ -20,6 +20,7 @@ import org.pollex.output.drawing.HouseFont;
 import org.pollex.output.drawing.PrintedTones;
 import org.pollex.output.page.Sheet;
 import org.pollex.output.page.Words;
+import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
@@ -93,7 +94,7 @@ final class InkBlock {
         Map<Integer, Double> areas = new LinkedHashMap<>();
         for (PrintedSide side : printed.sides()) {
             for (InkRegion region : side.regions()) {
-                if (region.ink().equals(PrintedTones.PROCESS)) {
+                if (region.ink().equals(ColourMatch.PROCESS)) {
                     areas.merge(region.rgb(), region.area().getArea(), Double::sum);
                 }
             }

@@ -13,6 +13,7 @@ import org.pollex.colour.DeltaE;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.print.ColourMatch;
+import org.pollex.print.FilmColour;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;
@@ -62,7 +63,7 @@ public final class InkUnmatched implements Check {
         record Near(Ink ink, double deltaE) {
         }
         return context.catalogues().inks().stream().filter(ink -> ink.getLab() != null)
-                .map(ink -> new Near(ink, DeltaE.ciede2000(InkColours.lab(ink.getLab()), match.art())))
+                .map(ink -> new Near(ink, DeltaE.ciede2000(FilmColour.lab(ink.getLab()), match.art())))
                 .min(Comparator.comparingDouble(Near::deltaE)).filter(near -> near.deltaE < match.deltaE() - 1)
                 .map(near -> "the ink " + near.ink.getName() + " would come nearer ("
                         + Measures.number(near.deltaE, 1) + ").")

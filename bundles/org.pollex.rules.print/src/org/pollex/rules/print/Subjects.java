@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
+import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
@@ -26,7 +27,7 @@ final class Subjects {
 
     /** Name of an ink for people. */
     static String ink(Printed printed, String id) {
-        if (id.equals("process")) {
+        if (id.equals(ColourMatch.PROCESS)) {
             return "full colour";
         }
         return printed.inks().stream().filter(ink -> id.equals(ink.getId())).findFirst()

@@ -7,6 +7,7 @@
 package org.pollex.rules.print;
 
 import java.util.List;
+import org.pollex.print.ColourMatch;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;
@@ -23,7 +24,7 @@ public final class TooManyInks implements Check {
         int process = (int) context.setting("too-many-inks.process-inks");
         for (SideMeasures side : context.sides()) {
             List<String> inks = side.inks();
-            int count = inks.size() + (inks.contains("process") ? process - 1 : 0);
+            int count = inks.size() + (inks.contains(ColourMatch.PROCESS) ? process - 1 : 0);
             if (count > most) {
                 List<String> names = inks.stream().map(ink -> Subjects.ink(context.printed(), ink)).toList();
                 sink.error("").on(side.name()).measured(count, most, "inks").at(side.printed())

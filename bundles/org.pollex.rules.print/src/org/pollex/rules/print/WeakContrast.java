@@ -14,6 +14,7 @@ import org.pollex.colour.Contrast;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
+import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.rules.Check;
@@ -47,7 +48,7 @@ public final class WeakContrast implements Check {
         Lab ground = InkColours.material(printed);
         Set<String> seen = new HashSet<>();
         for (InkRegion region : side.side().regions()) {
-            String subject = region.ink().equals("process") ? Srgb.format(region.rgb()) : region.ink();
+            String subject = region.ink().equals(ColourMatch.PROCESS) ? Srgb.format(region.rgb()) : region.ink();
             if (!seen.add(subject)) {
                 continue;
             }
@@ -60,8 +61,8 @@ public final class WeakContrast implements Check {
             }
             String kind = deltaE < warning && colour.l() < 40 && ground.l() < 40 ? "dark-on-dark" : "ground";
             Severity severity = deltaE < error ? Severity.ERROR : deltaE < warning ? Severity.WARNING : Severity.INFO;
-            Geometry where = region.ink().equals("process") ? region.area() : side.ink(region.ink());
-            String name = region.ink().equals("process") ? "The colour " + subject
+            Geometry where = region.ink().equals(ColourMatch.PROCESS) ? region.area() : side.ink(region.ink());
+            String name = region.ink().equals(ColourMatch.PROCESS) ? "The colour " + subject
                     : "The ink " + Subjects.ink(printed, subject);
             String material = printed.material().getName() == null ? "the material" : printed.material().getName();
             sink.found(severity, kind).on(side.name()).of(region.ink())

@@ -23,6 +23,7 @@ import org.pollex.model.catalogue.Method;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.store.Catalogues;
+import org.pollex.print.FilmColour;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
@@ -107,14 +108,14 @@ class ShippedDataTest {
         }
         for (Ink one : all.inks()) {
             for (Ink other : all.inks()) {
-                assertTrue(one == other || DeltaE.ciede2000(InkColours.lab(one.getLab()),
-                        InkColours.lab(other.getLab())) > 10, one.getId() + " looks like " + other.getId());
+                assertTrue(one == other || DeltaE.ciede2000(FilmColour.lab(one.getLab()),
+                        FilmColour.lab(other.getLab())) > 10, one.getId() + " looks like " + other.getId());
             }
         }
         for (Material one : all.materials()) {
             for (Material other : all.materials()) {
-                assertTrue(one == other || DeltaE.ciede2000(InkColours.lab(one.getLab()),
-                        InkColours.lab(other.getLab())) > 5, one.getId() + " looks like " + other.getId());
+                assertTrue(one == other || DeltaE.ciede2000(FilmColour.lab(one.getLab()),
+                        FilmColour.lab(other.getLab())) > 5, one.getId() + " looks like " + other.getId());
             }
         }
     }

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.rules.print;
+package org.pollex.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,15 +14,15 @@ import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 
 /** The estimate of an ink's colour on a material. */
-class InkColoursTest {
+class FilmColourTest {
 
     private static final Lab OVER_WHITE = new Lab(46, 66, 44);
     private static final Lab OVER_BLACK = new Lab(30, 40, 22);
 
     @Test
     void meetsBothDrawdowns() {
-        Lab onWhite = InkColours.over(OVER_WHITE, OVER_BLACK, new Lab(100, 0, 0));
-        Lab onBlack = InkColours.over(OVER_WHITE, OVER_BLACK, new Lab(0, 0, 0));
+        Lab onWhite = FilmColour.over(OVER_WHITE, OVER_BLACK, new Lab(100, 0, 0));
+        Lab onBlack = FilmColour.over(OVER_WHITE, OVER_BLACK, new Lab(0, 0, 0));
         assertEquals(0, DeltaE.ciede2000(OVER_WHITE, onWhite), 1e-6);
         assertEquals(0, DeltaE.ciede2000(OVER_BLACK, onBlack), 1e-6);
     }
@@ -31,7 +31,7 @@ class InkColoursTest {
     void liesBetweenThemOnAnyOtherGround() {
         double before = OVER_BLACK.l();
         for (double l = 5; l < 100; l += 5) {
-            double on = InkColours.over(OVER_WHITE, OVER_BLACK, new Lab(l, 0, 0)).l();
+            double on = FilmColour.over(OVER_WHITE, OVER_BLACK, new Lab(l, 0, 0)).l();
             assertTrue(on > before && on < OVER_WHITE.l());
             before = on;
         }
@@ -40,6 +40,6 @@ class InkColoursTest {
     @Test
     void coveringInkDoesNotCare() {
         Lab cover = new Lab(94, -1, 2);
-        assertEquals(0, DeltaE.ciede2000(cover, InkColours.over(cover, cover, new Lab(18, 0, 0))), 1e-6);
+        assertEquals(0, DeltaE.ciede2000(cover, FilmColour.over(cover, cover, new Lab(18, 0, 0))), 1e-6);
     }
 }
