@@ -5,7 +5,8 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Purpose: how a design will look: at true size, under the loupe, on its material, from afar; and the files made from it.
+ * Purpose: how a design will look: at true size, under the loupe, on its material, from afar;
+ * and the files made from it.
  *
  * <p>Way in: the extensions of this bundle.
  *
