@@ -20,7 +20,7 @@ import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
-import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.PrintedTones;
 import org.pollex.print.FilmColour;
 
 /**

@@ -6,7 +6,9 @@
  */
 package org.pollex.editor.figure;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
@@ -26,10 +28,39 @@ public final class ItemFigure extends Figure {
 
     private ItemLook look;
     private Path area;
+    private final List<Printed> print = new ArrayList<>();
+    private boolean printShown;
+
+    private record Printed(Path path, Color colour) {
+    }
+
+    /** Gives the exact print of the side, lowest first, in mm; drawn while {@link #showPrint} is on. */
+    public void print(List<MarkLook.Area> areas) {
+        disposePrint();
+        for (MarkLook.Area each : areas) {
+            print.add(new Printed(Paths.of(Display.getCurrent(), each.area()), new Color(each.colour())));
+        }
+        repaint();
+    }
+
+    /** Draws the exact print, or leaves the drawing to the marks. */
+    public void showPrint(boolean on) {
+        if (printShown != on) {
+            printShown = on;
+            repaint();
+        }
+    }
+
+    private void disposePrint() {
+        print.forEach(each -> each.path().dispose());
+        print.clear();
+    }
 
     /** Shows another item or material. */
     public void show(ItemLook shown) {
-        disposePaths();
+        if (area != null) {
+            area.dispose();
+        }
         look = shown;
         area = Paths.of(Display.getCurrent(), shown.area());
         setBounds(box(shown.area().getEnvelopeInternal()));
@@ -46,6 +77,7 @@ public final class ItemFigure extends Figure {
 
     /** Frees the paths; the figure must not be drawn afterwards. */
     public void disposePaths() {
+        disposePrint();
         if (area != null) {
             area.dispose();
             area = null;
@@ -74,6 +106,12 @@ public final class ItemFigure extends Figure {
         }
         graphics.setBackgroundColor(new Color(look.material()));
         graphics.fillPath(area);
+        if (printShown) {
+            for (Printed each : print) {
+                graphics.setBackgroundColor(each.colour());
+                graphics.fillPath(each.path());
+            }
+        }
         graphics.popState();
     }
 

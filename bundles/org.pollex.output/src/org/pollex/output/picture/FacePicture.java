@@ -19,7 +19,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.colour.Srgb;
-import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.PrintedTones;
 import org.pollex.output.drawing.Shapes;
 import org.pollex.output.drawing.ZoneLook;
 import org.pollex.print.InkRegion;

@@ -10,7 +10,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
-import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.PrintedTones;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 

@@ -10,7 +10,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.util.List;
 import org.pollex.colour.Srgb;
-import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.PrintedTones;
 import org.pollex.output.drawing.Shapes;
 import org.pollex.output.drawing.ZoneLook;
 import org.pollex.output.page.Sheet;

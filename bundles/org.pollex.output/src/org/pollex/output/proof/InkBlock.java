@@ -17,7 +17,7 @@ import org.pollex.colour.Srgb;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.output.drawing.HouseFont;
-import org.pollex.output.drawing.PrintedTones;
+import org.pollex.print.PrintedTones;
 import org.pollex.output.page.Sheet;
 import org.pollex.output.page.Words;
 import org.pollex.print.ColourMatch;

@@ -52,6 +52,15 @@ final class Designs {
         return design;
     }
 
+    /** Another design: fewer marks, another material, no method. */
+    static Design changed() {
+        Design design = sample();
+        design.getSides().remove(1);
+        design.setMaterial("solid-black");
+        design.eUnset(org.pollex.model.design.DesignPackage.Literals.DESIGN__METHOD);
+        return design;
+    }
+
     static Side side(Design design, String name) {
         Side side = FACTORY.createSide();
         side.setName(name);

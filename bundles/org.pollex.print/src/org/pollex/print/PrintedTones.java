@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.output.drawing;
+package org.pollex.print;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -14,10 +14,6 @@ import org.pollex.colour.Xyz;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
-import org.pollex.print.ColourMatch;
-import org.pollex.print.FilmColour;
-import org.pollex.print.InkRegion;
-import org.pollex.print.Printed;
 
 /**
  * Which colour a print will show on its material, as CIELAB D50.

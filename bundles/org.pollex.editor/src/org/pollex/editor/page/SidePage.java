@@ -1,0 +1,327 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.EditDomain;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.MouseWheelHandler;
+import org.eclipse.gef.editparts.ZoomManager;
+import org.eclipse.gef.ui.parts.GraphicalViewerKeyHandler;
+import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.locationtech.jts.geom.Envelope;
+import org.pollex.colour.Srgb;
+import org.pollex.edit.Pose;
+import org.pollex.editor.figure.ItemFigure;
+import org.pollex.editor.figure.ItemLook;
+import org.pollex.editor.figure.MarkLook;
+import org.pollex.editor.part.DesignPartFactory;
+import org.pollex.editor.part.MarkPart;
+import org.pollex.editor.part.SidePart;
+import org.pollex.editor.part.SideScene;
+import org.pollex.editor.session.DesignPages.PointerListener;
+import org.pollex.editor.session.Known;
+import org.pollex.editor.view.CrispRoot;
+import org.pollex.editor.view.RulerCanvas;
+import org.pollex.editor.view.Scale;
+import org.pollex.editor.view.SmallDamage;
+import org.pollex.editor.view.Zoom;
+import org.pollex.editor.work.Session;
+import org.pollex.model.design.Layer;
+import org.pollex.model.design.Mark;
+import org.pollex.model.design.Side;
+import org.pollex.print.InkRegion;
+import org.pollex.print.PrintedSide;
+import org.pollex.print.PrintedTones;
+import org.pollex.print.item.ItemException;
+import org.pollex.print.item.ItemFace;
+
+/** One face of the item with its marks, between rulers. */
+public final class SidePage implements SideScene {
+
+    private static final double WHEEL = 1.25;
+    private static final double REVEAL_SHARE = 8;
+    private static final double REVEAL_LEAST = 1.5;
+    private static final RGB NO_MATERIAL = new RGB(225, 225, 225);
+
+    private final Session session;
+    private final String face;
+    private final Composite area;
+    private final CrispRoot root = new CrispRoot();
+    private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
+    private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
+    private final List<PointerListener> pointers;
+    private final List<PreviewListener> previews = new ArrayList<>();
+    private ItemLook item;
+    private Mark previewed;
+
+    /** Hears of gestures while they last. */
+    public interface PreviewListener {
+
+        /** A mark is shown at another pose; null when the gesture ended. */
+        void previewing(SidePage page, Mark mark, Pose pose);
+    }
+
+    SidePage(Composite parent, Session session, String face, EditDomain domain, List<PointerListener> pointers) {
+        this.session = session;
+        this.face = face;
+        this.pointers = pointers;
+        item = makeItem();
+        area = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = 0;
+        layout.verticalSpacing = 0;
+        area.setLayout(layout);
+        Label corner = new Label(area, SWT.NONE);
+        corner.setLayoutData(new GridData(RulerCanvas.THICKNESS, RulerCanvas.THICKNESS));
+        viewer.setRootEditPart(root);
+        Composite top = new Composite(area, SWT.NONE);
+        Composite left = new Composite(area, SWT.NONE);
+        FigureCanvas canvas = (FigureCanvas) viewer.createControl(area);
+        SmallDamage.install(canvas);
+        ruler(top, true);
+        ruler(left, false);
+        canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        viewer.setEditPartFactory(new DesignPartFactory(this));
+        viewer.setKeyHandler(new GraphicalViewerKeyHandler(viewer));
+        viewer.setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
+                (MouseWheelHandler) (event, source) -> wheel(event));
+        domain.addViewer(viewer);
+        viewer.setContents(this);
+        root.findings().add(zones);
+        zones.show(item);
+        canvas.addListener(SWT.MouseMove, this::pointed);
+        canvas.addListener(SWT.MouseExit, event -> pointers.forEach(PointerListener::left));
+        canvas.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
+            @Override
+            public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
+                event.result = "Drawing of the " + face;
+            }
+        });
+        boolean[] fitted = {false};
+        canvas.addListener(SWT.Resize, event -> {
+            if (!fitted[0] && canvas.getClientArea().width > 50) {
+                fitted[0] = true;
+                canvas.getDisplay().asyncExec(() -> {
+                    if (!canvas.isDisposed()) {
+                        fit();
+                    }
+                });
+            }
+        });
+    }
+
+    private void ruler(Composite holder, boolean across) {
+        holder.setLayout(new org.eclipse.swt.layout.FillLayout());
+        GridData data = across ? new GridData(SWT.FILL, SWT.FILL, true, false)
+                : new GridData(SWT.FILL, SWT.FILL, false, true);
+        data.widthHint = across ? SWT.DEFAULT : RulerCanvas.THICKNESS;
+        data.heightHint = across ? RulerCanvas.THICKNESS : SWT.DEFAULT;
+        holder.setLayoutData(data);
+        new RulerCanvas(holder, across, root.getZoomManager());
+    }
+
+    private void wheel(Event event) {
+        event.doit = false;
+        Zoom.about(root.getZoomManager(), event.count > 0 ? WHEEL : 1 / WHEEL, new Point(event.x, event.y));
+    }
+
+    private void pointed(Event event) {
+        Point view = root.getZoomManager().getViewport().getViewLocation();
+        double pixels = root.getZoomManager().getZoom() * Scale.UM;
+        double x = (view.x + event.x) / pixels;
+        double y = (view.y + event.y) / pixels;
+        pointers.forEach(each -> each.over(face, x, y));
+    }
+
+    private ItemLook makeItem() {
+        try {
+            ItemFace shown = session.suite().item(session.design().getProduct()).face(face).orElseThrow();
+            RGB material = session.suite().catalogues().material(session.design().getMaterial()).map(each -> {
+                int rgb = Srgb.of(PrintedTones.ground(each));
+                return new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
+            }).orElse(NO_MATERIAL);
+            return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), material);
+        } catch (ItemException | java.util.NoSuchElementException e) {
+            org.locationtech.jts.geom.GeometryFactory factory = new org.locationtech.jts.geom.GeometryFactory();
+            return new ItemLook(factory.toGeometry(new Envelope(-12, 12, -14, 14)), factory.createPolygon(),
+                    factory.createPolygon(), factory.createPolygon(), NO_MATERIAL);
+        }
+    }
+
+    /** The whole page. */
+    public Control control() {
+        return area;
+    }
+
+    /** The viewer with the drawing. */
+    public ScrollingGraphicalViewer viewer() {
+        return viewer;
+    }
+
+    /** The root, with the layer for findings and the zoom. */
+    public CrispRoot root() {
+        return root;
+    }
+
+    /** The zones drawn over the item. */
+    public ItemFigure.ZonesFigure zones() {
+        return zones;
+    }
+
+    /** Adds a listener to gestures. */
+    public void add(PreviewListener listener) {
+        previews.add(listener);
+    }
+
+    /** Shows the whole item. */
+    public void fit() {
+        Rectangle box = ItemFigure.box(item.area().getEnvelopeInternal());
+        Zoom.fit(root.getZoomManager(), box.getCopy().expand(Scale.um(1), Scale.um(1)));
+    }
+
+    /** Zooms about the middle of the window. */
+    public void zoom(double factor) {
+        ZoomManager manager = root.getZoomManager();
+        Rectangle client = manager.getViewport().getClientArea();
+        Zoom.about(manager, factor, new Point(client.width / 2, client.height / 2));
+    }
+
+    /** Shows a place (mm) enlarged, with something around it. */
+    public void reveal(Envelope place) {
+        double size = Math.max(REVEAL_LEAST, Math.max(place.getWidth(), place.getHeight()));
+        double whole = Math.max(item.area().getEnvelopeInternal().getWidth(), size);
+        Envelope around = new Envelope(place.centre());
+        around.expandBy(Math.min(whole, size * REVEAL_SHARE) / 2);
+        Zoom.fit(root.getZoomManager(), ItemFigure.box(around));
+    }
+
+    /** Marks selected. */
+    public List<Mark> selected() {
+        List<Mark> marks = new ArrayList<>();
+        for (Object part : viewer.getSelectedEditParts()) {
+            if (part instanceof MarkPart mark) {
+                marks.add(mark.mark());
+            }
+        }
+        return marks;
+    }
+
+    /** Selects marks. */
+    public void select(List<? extends Mark> marks) {
+        viewer.deselectAll();
+        for (Mark mark : marks) {
+            EditPart part = (EditPart) viewer.getEditPartRegistry().get(mark);
+            if (part != null) {
+                viewer.appendSelection(part);
+            }
+        }
+    }
+
+    /** Shows the model as it is now; the exact print only while it is of this model. */
+    void refresh() {
+        ItemLook now = makeItem();
+        SidePart part = (SidePart) viewer.getContents();
+        if (now.area() != item.area() || !now.material().equals(item.material())) {
+            item = now;
+            zones.show(item);
+        }
+        part.refreshAll();
+        showPrint();
+    }
+
+    /** Takes a print that was made. */
+    void known(Known known) {
+        List<MarkLook.Area> areas = new ArrayList<>();
+        PrintedTones tones = PrintedTones.of(known.printed());
+        known.printed().side(face).map(PrintedSide::regions).orElse(List.of()).forEach(region -> areas.add(area(tones,
+                region)));
+        ((ItemFigure) ((SidePart) viewer.getContents()).getFigure()).print(areas);
+        showPrint();
+    }
+
+    private static MarkLook.Area area(PrintedTones tones, InkRegion region) {
+        int rgb = Srgb.of(tones.of(region));
+        return new MarkLook.Area(region.area(), new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255));
+    }
+
+    private void showPrint() {
+        boolean exact = previewed == null && session.fresh();
+        SidePart part = (SidePart) viewer.getContents();
+        ((ItemFigure) part.getFigure()).showPrint(exact);
+        for (Object child : part.getChildren()) {
+            if (child instanceof MarkPart mark) {
+                mark.markFigure().setGhost(exact && session.look(mark.mark()).trouble().isEmpty());
+            }
+        }
+    }
+
+    @Override
+    public String face() {
+        return face;
+    }
+
+    @Override
+    public ItemLook item() {
+        return item;
+    }
+
+    @Override
+    public List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        for (Side side : session.design().getSides()) {
+            if (face.equals(side.getName())) {
+                for (Layer layer : side.getLayers()) {
+                    if (!layer.isHidden()) {
+                        layer.getMarks().stream().filter(each -> !each.isHidden()).forEach(marks::add);
+                    }
+                }
+            }
+        }
+        return marks;
+    }
+
+    @Override
+    public MarkLook look(Mark mark) {
+        return session.look(mark);
+    }
+
+    @Override
+    public boolean locked(Mark mark) {
+        return mark.isLocked() || session.locked().isPresent()
+                || mark.eContainer() instanceof Layer layer && layer.isLocked();
+    }
+
+    @Override
+    public void previewing(Mark mark, Pose pose) {
+        Mark now = pose == null ? null : mark;
+        if (now != previewed) {
+            previewed = now;
+            showPrint();
+        }
+        previews.forEach(each -> each.previewing(this, mark, pose));
+    }
+
+    @Override
+    public Pose snap(Mark mark, Pose wished) {
+        return wished;
+    }
+}

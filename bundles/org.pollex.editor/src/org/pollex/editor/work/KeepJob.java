@@ -1,0 +1,70 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.work;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.pollex.model.design.Design;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.StoreException;
+
+/** Writes the newest copy of unsaved work a moment after it changed. */
+public final class KeepJob extends Job {
+
+    private static final long PAUSE = 1000;
+
+    private final Recovery recovery;
+    private final Path file;
+    private final AtomicReference<Design> newest = new AtomicReference<>();
+
+    public KeepJob(Recovery recovery, Path file) {
+        super("Keeping unsaved work on " + file.getFileName());
+        this.recovery = recovery;
+        this.file = file;
+        setSystem(true);
+        setPriority(Job.DECORATE);
+    }
+
+    /** Keeps a copy that nobody changes any more. */
+    public void keep(Design copy) {
+        newest.set(copy);
+        schedule(PAUSE);
+    }
+
+    /** The work is saved or given up: nothing is kept. */
+    public void drop() {
+        newest.set(null);
+        cancel();
+        try {
+            join();
+            recovery.drop(file);
+        } catch (IOException e) {
+            ILog.of(KeepJob.class).warn("A copy of unsaved work could not be removed", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        Design copy = newest.getAndSet(null);
+        if (copy != null) {
+            try {
+                recovery.keep(file, ModelFiles.DESIGNS.write(copy));
+            } catch (IOException | StoreException e) {
+                ILog.of(KeepJob.class).warn("Unsaved work could not be kept", e);
+            }
+        }
+        return Status.OK_STATUS;
+    }
+}

@@ -1,0 +1,197 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.commands.CommandStack;
+import org.pollex.editor.figure.MarkLook;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.session.Known;
+import org.pollex.editor.session.SessionListener;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.Mark;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.Opened;
+import org.pollex.model.store.StoreException;
+import org.pollex.rules.Suite;
+
+/**
+ * An open design. Every change is followed by a print and a check of a copy in the background; the newest wins. All
+ * methods belong to the window's thread, which {@code window} reaches from others.
+ */
+public final class Session implements DesignSession {
+
+    private final CommandStack history;
+    private final Suite suite;
+    private final Consumer<Runnable> window;
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final PrintJob printing;
+    private final MarkLooks looks;
+    private Opened<Design> opened;
+    private Optional<Known> known = Optional.empty();
+    private Optional<String> trouble = Optional.empty();
+    private Optional<String> lock = Optional.empty();
+    private long change;
+    private long shown = -1;
+    private boolean closed;
+
+    /**
+     * @param opened   the design, which the session changes from now on
+     * @param suite    as a design in its folder sees it
+     * @param history  where commands go
+     * @param window   runs something in the window's thread, soon, as long as there is one
+     */
+    public Session(Opened<Design> opened, Suite suite, CommandStack history, Consumer<Runnable> window) {
+        this.opened = opened;
+        this.suite = suite;
+        this.history = history;
+        this.window = window;
+        CachedArt art = new CachedArt(suite, opened.path());
+        looks = new MarkLooks(suite, art, answer -> window.accept(() -> looked(answer)));
+        printing = new PrintJob(suite, opened.path(), art, answer -> window.accept(() -> printed(answer)));
+        history.addCommandStackEventListener(event -> {
+            if (event.isPostChangeEvent()) {
+                changed();
+            }
+        });
+    }
+
+    /** Begins the first print. */
+    public void start() {
+        printing.ask(change, EcoreUtil.copy(design()));
+    }
+
+    /** Ends all work in the background; the session must not be used afterwards. */
+    public void close() {
+        closed = true;
+        printing.cancel();
+        looks.close();
+        listeners.clear();
+    }
+
+    private void changed() {
+        change++;
+        printing.ask(change, EcoreUtil.copy(design()));
+        listeners.forEach(SessionListener::changed);
+    }
+
+    /** Tells everybody that something outside the model changed, such as an art file, and prints anew. */
+    public void again() {
+        looks.forget();
+        changed();
+    }
+
+    private void printed(PrintJob.Answer answer) {
+        if (closed || answer.change() < shown) {
+            return;
+        }
+        shown = answer.change();
+        trouble = answer.trouble();
+        lock = answer.lock();
+        known = answer.known();
+        known.ifPresent(each -> listeners.forEach(listener -> listener.known(each)));
+        if (known.isEmpty() || trouble.isPresent()) {
+            listeners.forEach(SessionListener::changed);
+        }
+    }
+
+    private void looked(Runnable apply) {
+        if (!closed) {
+            apply.run();
+            listeners.forEach(SessionListener::changed);
+        }
+    }
+
+    /** How a mark looks now; a placeholder until that is known. */
+    public MarkLook look(Mark mark) {
+        return looks.of(design(), mark);
+    }
+
+    @Override
+    public Design design() {
+        return opened.model();
+    }
+
+    @Override
+    public Path file() {
+        return opened.path();
+    }
+
+    @Override
+    public Suite suite() {
+        return suite;
+    }
+
+    @Override
+    public CommandStack history() {
+        return history;
+    }
+
+    @Override
+    public Optional<String> locked() {
+        return lock;
+    }
+
+    @Override
+    public void run(Command command) {
+        if (lock.isEmpty() && command != null && command.canExecute()) {
+            history.execute(command);
+        }
+    }
+
+    @Override
+    public Optional<Known> known() {
+        return known;
+    }
+
+    @Override
+    public boolean fresh() {
+        return shown == change && known.isPresent();
+    }
+
+    @Override
+    public Optional<String> trouble() {
+        return trouble;
+    }
+
+    @Override
+    public void add(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    @Override
+    public void remove(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    /** Whether the file was changed by somebody else since it was opened or saved. */
+    public boolean changedOnDisk() throws StoreException {
+        return ModelFiles.DESIGNS.changedOnDisk(opened);
+    }
+
+    /**
+     * Saves where the design came from.
+     *
+     * @throws org.pollex.model.store.ChangedOnDiskException when somebody else changed the file since
+     */
+    public void save() throws StoreException {
+        opened = ModelFiles.DESIGNS.save(opened);
+        history.markSaveLocation();
+    }
+
+    /** Saves over whatever is in the file now. */
+    public void overwrite() throws StoreException {
+        opened = ModelFiles.DESIGNS.replace(design(), opened.path());
+        history.markSaveLocation();
+    }
+}

@@ -1,0 +1,84 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.Layer;
+import org.pollex.model.design.Placement;
+import org.pollex.model.design.PlainShape;
+import org.pollex.model.design.ShapeKind;
+import org.pollex.model.design.Side;
+import org.pollex.model.design.TextLine;
+import org.pollex.model.store.ArtFile;
+import org.pollex.model.store.ArtFiles;
+import org.pollex.model.store.ModelFiles;
+
+/** Designs to journey through, made in a folder of the test: a lighthouse ferry line and its small fleet. */
+final class Samples {
+
+    private static final String BOAT = """
+            <svg xmlns="http://www.w3.org/2000/svg" width="12mm" height="10mm" viewBox="0 0 120 100">
+              <path d="M10 70h100l-18 22H28z" fill="#1b3a5c"/>
+              <path d="M56 64V8l-34 50z" fill="#1b3a5c"/>
+              <path d="M63 64V20l26 38z" fill="#1b3a5c"/>
+              <path d="M4 96h112" stroke="#1b3a5c" stroke-width="1.2" fill="none"/>
+            </svg>
+            """;
+
+    private Samples() {
+    }
+
+    /** A design with a boat on the front and a line of text on the back. */
+    static Path ferry(Path folder, String name) throws Exception {
+        Files.createDirectories(folder);
+        Path art = folder.resolve("boat.svg");
+        Files.write(art, BOAT.getBytes(StandardCharsets.UTF_8));
+        Path file = folder.resolve(name + ".design");
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setName("Ferry " + name);
+        design.setProduct("standard-pick");
+        design.setMaterial("solid-yellow");
+        design.setMethod("pad-one-colour");
+        design.getInks().add("navy");
+        ArtFile adopted = ArtFiles.adopt(file, art);
+        Placement boat = DesignFactory.eINSTANCE.createPlacement();
+        boat.setName("Boat");
+        boat.setArt(adopted.path());
+        boat.setSha256(adopted.sha256());
+        boat.setY(-3);
+        side(design, "front").getMarks().add(boat);
+        TextLine text = DesignFactory.eINSTANCE.createTextLine();
+        text.setText("Lamp Rock");
+        text.setInk("navy");
+        text.setY(-4);
+        Layer back = side(design, "back");
+        back.getMarks().add(text);
+        PlainShape dot = DesignFactory.eINSTANCE.createPlainShape();
+        dot.setKind(ShapeKind.ELLIPSE);
+        dot.setWidth(3);
+        dot.setHeight(3);
+        dot.setInk("navy");
+        dot.setY(2);
+        back.getMarks().add(dot);
+        ModelFiles.DESIGNS.create(design, file);
+        return file;
+    }
+
+    private static Layer side(Design design, String name) {
+        Side side = DesignFactory.eINSTANCE.createSide();
+        side.setName(name);
+        Layer layer = DesignFactory.eINSTANCE.createLayer();
+        side.getLayers().addAll(List.of(layer));
+        design.getSides().add(side);
+        return layer;
+    }
+}
