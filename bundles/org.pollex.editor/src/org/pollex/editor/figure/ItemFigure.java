@@ -63,7 +63,7 @@ public final class ItemFigure extends Figure {
         }
         look = shown;
         area = Paths.of(Display.getCurrent(), shown.area());
-        setBounds(box(shown.area().getEnvelopeInternal()));
+        setBounds(box(shown.area().getEnvelopeInternal()).expand(500, 500));
         repaint();
     }
 

@@ -1,0 +1,136 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.markers;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import org.eclipse.core.resources.IContainer;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IProjectDescription;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.IWorkspace;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+
+/**
+ * The one project of the workspace that holds the studio's job folders: folders of its own, and links to folders
+ * elsewhere on disk. Nothing is ever written into a linked folder by it.
+ */
+public final class StudioProject {
+
+    /** Name of the project. */
+    public static final String NAME = "Jobs";
+
+    private final IProject project;
+
+    private StudioProject(IProject project) {
+        this.project = project;
+    }
+
+    /** The project, made and opened when it is not there yet. */
+    public static StudioProject open(IProgressMonitor monitor) throws CoreException {
+        IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(NAME);
+        if (!project.exists()) {
+            project.create(monitor);
+        }
+        if (!project.isOpen()) {
+            project.open(monitor);
+        }
+        if (!project.hasNature(StudioNature.ID)) {
+            IProjectDescription description = project.getDescription();
+            String[] natures = Arrays.copyOf(description.getNatureIds(), description.getNatureIds().length + 1);
+            natures[natures.length - 1] = StudioNature.ID;
+            description.setNatureIds(natures);
+            project.setDescription(description, monitor);
+        }
+        return new StudioProject(project);
+    }
+
+    /** The project of the workspace; empty before it was first opened. */
+    public static Optional<StudioProject> existing() {
+        IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(NAME);
+        return project.isAccessible() ? Optional.of(new StudioProject(project)) : Optional.empty();
+    }
+
+    /** The resource. */
+    public IProject project() {
+        return project;
+    }
+
+    /** Where job folders of the studio's own are made. */
+    public Path home() {
+        return project.getLocation().toPath();
+    }
+
+    /**
+     * Shows a folder of the disk among the jobs; one that is there already is found again.
+     *
+     * @throws CoreException when the folder is missing or cannot be linked
+     */
+    public IFolder add(Path folder, IProgressMonitor monitor) throws CoreException {
+        Path real = folder.toAbsolutePath().normalize();
+        Optional<IFolder> known = folder(real);
+        if (known.isPresent()) {
+            known.get().refreshLocal(IResource.DEPTH_INFINITE, monitor);
+            return known.get();
+        }
+        if (real.startsWith(home())) {
+            project.refreshLocal(IResource.DEPTH_INFINITE, monitor);
+            return folder(real).orElseThrow(() -> new CoreException(org.eclipse.core.runtime.Status.error(
+                    real + " is no folder.")));
+        }
+        IFolder link = project.getFolder(free(real.getFileName().toString()));
+        IStatus fits = ResourcesPlugin.getWorkspace().validateLinkLocationURI(link, real.toUri());
+        if (fits.getSeverity() == IStatus.ERROR) {
+            throw new CoreException(fits);
+        }
+        link.createLink(real.toUri(), IResource.NONE, monitor);
+        return link;
+    }
+
+    private String free(String name) {
+        String free = name;
+        for (int i = 2; project.getFolder(free).exists(); i++) {
+            free = name + " " + i;
+        }
+        return free;
+    }
+
+    private static Optional<IFolder> folder(Path real) {
+        for (IContainer each : ResourcesPlugin.getWorkspace().getRoot().findContainersForLocationURI(real.toUri())) {
+            if (each instanceof IFolder folder && folder.exists() && folder.getProject().getName().equals(NAME)) {
+                return Optional.of(folder);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Takes a linked folder off the list; its files stay where they are. */
+    public void remove(IFolder folder, IProgressMonitor monitor) throws CoreException {
+        if (!folder.isLinked()) {
+            throw new CoreException(org.eclipse.core.runtime.Status.error(folder.getName()
+                    + " is kept in the studio's own folder; move it elsewhere on disk to take it off the list."));
+        }
+        folder.delete(false, monitor);
+    }
+
+    /** The resource of a file of the disk, if one of the job folders holds it. */
+    public static Optional<IFile> file(Path file) {
+        IWorkspace workspace = ResourcesPlugin.getWorkspace();
+        for (IFile each : workspace.getRoot().findFilesForLocationURI(file.toAbsolutePath().normalize().toUri())) {
+            if (each.exists()) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,91 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.markers.FindingMarkers;
+import org.pollex.markers.StudioProject;
+import org.pollex.model.design.Mark;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.Opened;
+import org.pollex.rules.Finding;
+
+/** Saved designs get their findings as markers; mending and saving takes them off. */
+class MarkersTest {
+
+    @TempDir
+    Path folder;
+
+    private StudioProject studio;
+    private IFolder link;
+
+    private IFile add() throws Exception {
+        studio = StudioProject.open(new NullProgressMonitor());
+        Path design = Samples.ferry(folder, "marked");
+        link = studio.add(folder, new NullProgressMonitor());
+        return StudioProject.file(design).orElseThrow();
+    }
+
+    @AfterEach
+    void remove() throws Exception {
+        studio.remove(link, new NullProgressMonitor());
+        assertTrue(Files.exists(folder.resolve("marked.design")), "taking a folder off the list removed its files");
+    }
+
+    private static List<Finding> found(IFile file, String check) {
+        return FindingMarkers.of(file).stream().filter(each -> each.check().equals(check)
+                && each.side().equals("front")).toList();
+    }
+
+    @Test
+    void thinLineComesAndGoes() throws Exception {
+        IFile file = add();
+        Window.until("the thin line is marked", () -> !found(file, "line-too-thin").isEmpty());
+        Finding thin = found(file, "line-too-thin").get(0);
+        assertEquals("front", thin.side());
+        assertEquals(0.12, thin.measured().orElseThrow(), 0.005);
+        assertTrue(thin.where().getEnvelopeInternal().getMinY() > 0, thin.where().toString());
+        IMarker marker = file.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO)[0];
+        assertTrue(marker.isSubtypeOf(IMarker.PROBLEM), "not shown among the problems");
+        Opened<org.pollex.model.design.Design> opened = ModelFiles.DESIGNS.open(folder.resolve("marked.design"));
+        Mark boat = opened.model().getSides().get(0).getLayers().get(0).getMarks().get(0);
+        boat.setScale(1.7);
+        ModelFiles.DESIGNS.save(opened);
+        file.refreshLocal(IResource.DEPTH_ZERO, null);
+        Window.until("the mended line is no longer marked", () -> found(file, "line-too-thin").isEmpty());
+    }
+
+    @Test
+    void aDesignThatCannotBeReadSaysSo() throws Exception {
+        IFile file = add();
+        Window.until("it is checked", () -> !FindingMarkers.of(file).isEmpty());
+        Files.writeString(folder.resolve("bad.design"), "<no");
+        link.refreshLocal(IResource.DEPTH_INFINITE, null);
+        IFile bad = link.getFile("bad.design");
+        Window.until("it is marked", () -> {
+            try {
+                return bad.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO).length == 1;
+            } catch (org.eclipse.core.runtime.CoreException e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        assertEquals(List.of(), FindingMarkers.of(bad));
+    }
+}
