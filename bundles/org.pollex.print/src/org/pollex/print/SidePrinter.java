@@ -64,7 +64,8 @@ final class SidePrinter {
                 notices.add(mark.notice(notice, area));
             }
         }
-        return new PrintedSide(face, regions(side), printed, types, side.inks.matches(), rasters, notices);
+        return new PrintedSide(face, LeftOut.from(regions(side), marks, printed), printed, types,
+                side.inks.matches(), rasters, notices);
     }
 
     /** Everything that a mark prints, its ground left out, whatever lies over it on the side. */

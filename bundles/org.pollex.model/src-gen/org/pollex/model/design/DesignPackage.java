@@ -488,13 +488,22 @@ public interface DesignPackage extends EPackage {
     int PLACEMENT__GROUND = MARK_FEATURE_COUNT + 2;
 
     /**
+     * The feature id for the '<em><b>Leave Out</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PLACEMENT__LEAVE_OUT = MARK_FEATURE_COUNT + 3;
+
+    /**
      * The feature id for the '<em><b>Assignments</b></em>' containment reference list.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int PLACEMENT__ASSIGNMENTS = MARK_FEATURE_COUNT + 3;
+    int PLACEMENT__ASSIGNMENTS = MARK_FEATURE_COUNT + 4;
 
     /**
      * The number of structural features of the '<em>Placement</em>' class.
@@ -503,7 +512,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int PLACEMENT_FEATURE_COUNT = MARK_FEATURE_COUNT + 4;
+    int PLACEMENT_FEATURE_COUNT = MARK_FEATURE_COUNT + 5;
 
     /**
      * The meta object id for the '{@link org.pollex.model.design.impl.AssignmentImpl <em>Assignment</em>}' class.
@@ -1238,6 +1247,17 @@ public interface DesignPackage extends EPackage {
     EAttribute getPlacement_Ground();
 
     /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Placement#getLeaveOut <em>Leave Out</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Leave Out</em>'.
+     * @see org.pollex.model.design.Placement#getLeaveOut()
+     * @see #getPlacement()
+     * @generated
+     */
+    EAttribute getPlacement_LeaveOut();
+
+    /**
      * Returns the meta object for the containment reference list '{@link org.pollex.model.design.Placement#getAssignments <em>Assignments</em>}'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -1737,6 +1757,14 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EAttribute PLACEMENT__GROUND = eINSTANCE.getPlacement_Ground();
+
+        /**
+         * The meta object literal for the '<em><b>Leave Out</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PLACEMENT__LEAVE_OUT = eINSTANCE.getPlacement_LeaveOut();
 
         /**
          * The meta object literal for the '<em><b>Assignments</b></em>' containment reference list feature.

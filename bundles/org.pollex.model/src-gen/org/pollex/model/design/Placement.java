@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.pollex.model.design.Placement#getArt <em>Art</em>}</li>
  *   <li>{@link org.pollex.model.design.Placement#getSha256 <em>Sha256</em>}</li>
  *   <li>{@link org.pollex.model.design.Placement#getGround <em>Ground</em>}</li>
+ *   <li>{@link org.pollex.model.design.Placement#getLeaveOut <em>Leave Out</em>}</li>
  *   <li>{@link org.pollex.model.design.Placement#getAssignments <em>Assignments</em>}</li>
  * </ul>
  *
@@ -103,6 +104,31 @@ public interface Placement extends Mark {
      * @generated
      */
     void setGround(String value);
+
+    /**
+     * Returns the value of the '<em><b>Leave Out</b></em>' attribute.
+     * The default value is <code>"0.0"</code>.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Separate parts of the print of this art smaller than a dot of this diameter in mm are left out; 0 prints all.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Leave Out</em>' attribute.
+     * @see #setLeaveOut(double)
+     * @see org.pollex.model.design.DesignPackage#getPlacement_LeaveOut()
+     * @generated
+     */
+    double getLeaveOut();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.design.Placement#getLeaveOut <em>Leave Out</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Leave Out</em>' attribute.
+     * @see #getLeaveOut()
+     * @generated
+     */
+    void setLeaveOut(double value);
 
     /**
      * Returns the value of the '<em><b>Assignments</b></em>' containment reference list.

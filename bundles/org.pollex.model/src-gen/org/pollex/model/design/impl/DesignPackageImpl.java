@@ -510,8 +510,18 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
+    public EAttribute getPlacement_LeaveOut() {
+        return (EAttribute)placementEClass.getEStructuralFeatures().get(3);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EReference getPlacement_Assignments() {
-        return (EReference)placementEClass.getEStructuralFeatures().get(3);
+        return (EReference)placementEClass.getEStructuralFeatures().get(4);
     }
 
     /**
@@ -760,6 +770,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(placementEClass, PLACEMENT__ART);
         createEAttribute(placementEClass, PLACEMENT__SHA256);
         createEAttribute(placementEClass, PLACEMENT__GROUND);
+        createEAttribute(placementEClass, PLACEMENT__LEAVE_OUT);
         createEReference(placementEClass, PLACEMENT__ASSIGNMENTS);
 
         assignmentEClass = createEClass(ASSIGNMENT);
@@ -856,6 +867,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getPlacement_Art(), ecorePackage.getEString(), "art", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlacement_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlacement_Ground(), ecorePackage.getEString(), "ground", "#ffffff", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getPlacement_LeaveOut(), ecorePackage.getEDouble(), "leaveOut", "0.0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEReference(getPlacement_Assignments(), this.getAssignment(), null, "assignments", null, 0, -1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(assignmentEClass, Assignment.class, "Assignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);

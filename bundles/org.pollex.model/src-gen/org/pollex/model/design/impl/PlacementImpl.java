@@ -36,6 +36,7 @@ import org.pollex.model.design.Placement;
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getArt <em>Art</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getSha256 <em>Sha256</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getGround <em>Ground</em>}</li>
+ *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getLeaveOut <em>Leave Out</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getAssignments <em>Assignments</em>}</li>
  * </ul>
  *
@@ -101,6 +102,26 @@ public class PlacementImpl extends MarkImpl implements Placement {
      * @ordered
      */
     protected String ground = GROUND_EDEFAULT;
+
+    /**
+     * The default value of the '{@link #getLeaveOut() <em>Leave Out</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getLeaveOut()
+     * @generated
+     * @ordered
+     */
+    protected static final double LEAVE_OUT_EDEFAULT = 0.0;
+
+    /**
+     * The cached value of the '{@link #getLeaveOut() <em>Leave Out</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getLeaveOut()
+     * @generated
+     * @ordered
+     */
+    protected double leaveOut = LEAVE_OUT_EDEFAULT;
 
     /**
      * The cached value of the '{@link #getAssignments() <em>Assignments</em>}' containment reference list.
@@ -206,6 +227,29 @@ public class PlacementImpl extends MarkImpl implements Placement {
      * @generated
      */
     @Override
+    public double getLeaveOut() {
+        return leaveOut;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setLeaveOut(double newLeaveOut) {
+        double oldLeaveOut = leaveOut;
+        leaveOut = newLeaveOut;
+        if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, DesignPackage.PLACEMENT__LEAVE_OUT, oldLeaveOut, leaveOut));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EList<Assignment> getAssignments() {
         if (assignments == null) {
             assignments = new EObjectContainmentEList<Assignment>(Assignment.class, this, DesignPackage.PLACEMENT__ASSIGNMENTS);
@@ -241,6 +285,8 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 return getSha256();
             case DesignPackage.PLACEMENT__GROUND:
                 return getGround();
+            case DesignPackage.PLACEMENT__LEAVE_OUT:
+                return getLeaveOut();
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 return getAssignments();
         }
@@ -264,6 +310,9 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 return;
             case DesignPackage.PLACEMENT__GROUND:
                 setGround((String)newValue);
+                return;
+            case DesignPackage.PLACEMENT__LEAVE_OUT:
+                setLeaveOut((Double)newValue);
                 return;
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 getAssignments().clear();
@@ -290,6 +339,9 @@ public class PlacementImpl extends MarkImpl implements Placement {
             case DesignPackage.PLACEMENT__GROUND:
                 setGround(GROUND_EDEFAULT);
                 return;
+            case DesignPackage.PLACEMENT__LEAVE_OUT:
+                setLeaveOut(LEAVE_OUT_EDEFAULT);
+                return;
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 getAssignments().clear();
                 return;
@@ -311,6 +363,8 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 return SHA256_EDEFAULT == null ? sha256 != null : !SHA256_EDEFAULT.equals(sha256);
             case DesignPackage.PLACEMENT__GROUND:
                 return GROUND_EDEFAULT == null ? ground != null : !GROUND_EDEFAULT.equals(ground);
+            case DesignPackage.PLACEMENT__LEAVE_OUT:
+                return leaveOut != LEAVE_OUT_EDEFAULT;
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 return assignments != null && !assignments.isEmpty();
         }
@@ -333,6 +387,8 @@ public class PlacementImpl extends MarkImpl implements Placement {
         result.append(sha256);
         result.append(", ground: ");
         result.append(ground);
+        result.append(", leaveOut: ");
+        result.append(leaveOut);
         result.append(')');
         return result.toString();
     }

@@ -50,6 +50,7 @@ class CommandContractTest {
         cases.put(SetLayerStateCommand.class, d -> new SetLayerStateCommand(layer(d, 0), true, false));
         cases.put(RenameLayerCommand.class, d -> new RenameLayerCommand(layer(d, 0), "Stars"));
         cases.put(RenameDesignCommand.class, d -> new RenameDesignCommand(d, "Other"));
+        cases.put(LeaveOutCommand.class, d -> new LeaveOutCommand((Placement) Designs.mark(d, "m1"), 0.2));
         cases.put(BringBackCommand.class, d -> new BringBackCommand("Bring back", d, Designs.changed()));
         cases.put(ChooseProductCommand.class, d -> new ChooseProductCommand(d, "small-pick"));
         cases.put(ChooseMaterialCommand.class, d -> new ChooseMaterialCommand(d, "solid-black"));
