@@ -434,12 +434,18 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         @Override
         public void changed() {
             pages.values().forEach(SidePage::refresh);
-            session.trouble().ifPresentOrElse(each -> bar.show(TROUBLE, each), () -> bar.clear(TROUBLE));
+            tell();
+        }
+
+        private void tell() {
+            session.trouble().or(session::locked).ifPresentOrElse(each -> bar.show(TROUBLE, each),
+                    () -> bar.clear(TROUBLE));
         }
 
         @Override
         public void known(Known known) {
             pages.values().forEach(each -> each.known(known));
+            tell();
         }
     }
 }

@@ -7,6 +7,7 @@
 package org.pollex.editor.work;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.pollex.model.job.Waiver;
@@ -14,6 +15,7 @@ import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 import org.pollex.rules.Finding;
+import org.pollex.rules.review.JobReview;
 import org.pollex.rules.waiver.Waivers;
 
 /**
@@ -33,7 +35,8 @@ record Waived(String design, List<Waiver> waivers, Optional<String> lock) {
             if (job.isPresent()) {
                 String path = folder.path().toAbsolutePath().normalize()
                         .relativize(design.toAbsolutePath().normalize()).toString().replace('\\', '/');
-                return new Waived(path, List.copyOf(ModelFiles.JOBS.load(job.get()).getWaivers()), Optional.empty());
+                return new Waived(path, List.copyOf(ModelFiles.JOBS.load(job.get()).getWaivers()),
+                        new JobReview(job.get(), Clock.systemUTC()).locked(design));
             }
         } catch (StoreException | IllegalArgumentException e) {
             // a job that cannot be read waives nothing; the jobs view tells about it

@@ -1,0 +1,106 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.output.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.Srgb;
+import org.pollex.output.drawing.Shapes;
+import org.pollex.print.InkRegion;
+import org.pollex.print.Printed;
+import org.pollex.print.PrintedTones;
+import org.pollex.print.item.ItemFace;
+
+/** A part of one face as it prints, at any enlargement, with a place ringed if there is one. Needs no display. */
+public final class PlacePicture {
+
+    private static final Color RING = new Color(0xd0006f);
+    private static final float RING_WIDTH = 2.4f;
+    private static final double RING_GAP = 5;
+
+    private final Printed printed;
+    private final ItemFace face;
+    private final PrintedTones tones;
+
+    /** Pictures of a face of a print. */
+    public PlacePicture(Printed printed, ItemFace face) {
+        this.printed = printed;
+        this.face = face;
+        this.tones = PrintedTones.of(printed);
+    }
+
+    /** A window about a place: never smaller than {@code least} mm across, with as much again around the place. */
+    public static Envelope about(Geometry place, double least) {
+        Envelope box = place.getEnvelopeInternal();
+        Coordinate middle = box.isNull() ? new Coordinate() : box.centre();
+        double size = box.isNull() ? least : Math.max(least, 2 * Math.max(box.getWidth(), box.getHeight()));
+        Envelope window = new Envelope(middle);
+        window.expandBy(size / 2);
+        return window;
+    }
+
+    /**
+     * Paints what a window shows.
+     *
+     * @param middle    middle of the window, mm on the item
+     * @param scale     pixels a millimetre
+     * @param width     pixels
+     * @param height    pixels
+     * @param backdrop  colour beside the item
+     * @param ring      place to ring; may be empty
+     */
+    public BufferedImage of(Coordinate middle, double scale, int width, int height, int backdrop, Geometry ring) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(new Color(backdrop));
+        g.fillRect(0, 0, width, height);
+        g.dispose();
+        AffineTransform place = AffineTransform.getTranslateInstance(width / 2.0, height / 2.0);
+        place.scale(scale, scale);
+        place.translate(-middle.x, -middle.y);
+        Graphics2D on = FacePicture.smooth(image, place);
+        Shape outline = Shapes.path(face.area());
+        on.setColor(new Color(Srgb.of(tones.ground())));
+        on.fill(outline);
+        on.clip(outline);
+        printed.side(face.name()).ifPresent(side -> {
+            for (InkRegion region : side.regions()) {
+                on.setColor(new Color(Srgb.of(tones.of(region))));
+                on.fill(Shapes.path(region.area()));
+            }
+        });
+        on.dispose();
+        if (!ring.isEmpty()) {
+            ring(image, place, ring.getEnvelopeInternal());
+        }
+        return image;
+    }
+
+    private static void ring(BufferedImage image, AffineTransform place, Envelope box) {
+        Graphics2D g = FacePicture.smooth(image, new AffineTransform());
+        double[] corners = {box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()};
+        place.transform(corners, 0, corners, 0, 2);
+        double w = Math.max(16, corners[2] - corners[0] + 2 * RING_GAP);
+        double h = Math.max(16, corners[3] - corners[1] + 2 * RING_GAP);
+        Shape ring = new java.awt.geom.RoundRectangle2D.Double((corners[0] + corners[2] - w) / 2,
+                (corners[1] + corners[3] - h) / 2, w, h, 14, 14);
+        g.setColor(Color.WHITE);
+        g.setStroke(new BasicStroke(RING_WIDTH + 2.4f));
+        g.draw(ring);
+        g.setColor(RING);
+        g.setStroke(new BasicStroke(RING_WIDTH));
+        g.draw(ring);
+        g.dispose();
+    }
+}
