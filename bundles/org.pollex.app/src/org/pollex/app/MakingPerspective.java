@@ -19,8 +19,12 @@ public class MakingPerspective implements IPerspectiveFactory {
     /** The id under which the perspective is contributed. */
     public static final String ID = "org.pollex.app.making";
 
+    private static final String FINDINGS = "org.pollex.ui.review.findings";
+
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
+        String editors = layout.getEditorArea();
+        layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors).addView(FINDINGS);
     }
 }
