@@ -43,12 +43,14 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.EditorPart;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.edit.BringBackCommand;
+import org.pollex.editor.live.show.LiveFindings;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.session.SessionListener;
 import org.pollex.editor.work.KeepJob;
 import org.pollex.editor.work.Recovery;
+import org.pollex.editor.side.SidePage;
 import org.pollex.editor.work.Session;
 import org.pollex.markers.StudioSuite;
 import org.pollex.model.design.Design;
@@ -75,6 +77,7 @@ public final class DesignEditor extends EditorPart implements DesignPages {
     private final DefaultEditDomain domain = new DefaultEditDomain(this);
     private final ActionRegistry actions = new ActionRegistry();
     private final Map<String, SidePage> pages = new LinkedHashMap<>();
+    private final Map<String, LiveFindings> live = new LinkedHashMap<>();
     private final List<PointerListener> pointers = new CopyOnWriteArrayList<>();
     private final PageSelection selection = new PageSelection();
     private final Listening listening = new Listening();
@@ -165,6 +168,7 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         for (String face : faces()) {
             SidePage page = new SidePage(tabs, session, face, domain, pointers);
             pages.put(face, page);
+            live.put(face, new LiveFindings(page, session));
             CTabItem tab = new CTabItem(tabs, SWT.NONE);
             tab.setText(Character.toUpperCase(face.charAt(0)) + face.substring(1));
             tab.setControl(page.control());
@@ -221,6 +225,11 @@ public final class DesignEditor extends EditorPart implements DesignPages {
     /** The page in front. */
     public SidePage page() {
         return pages.get(face());
+    }
+
+    /** The findings over the page in front. */
+    public LiveFindings live() {
+        return live.get(face());
     }
 
     /** The pages by face. */
@@ -366,6 +375,7 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         pages.values().stream().filter(page -> !page.control().isDisposed())
                 .forEach(page -> domain.removeViewer(page.viewer()));
         pages.clear();
+        live.clear();
     }
 
     @Override

@@ -14,6 +14,8 @@ import org.eclipse.jface.viewers.ISelectionProvider;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 
+import org.pollex.editor.side.SidePage;
+
 /** The selection of the page in front, as the one of the editor. */
 final class PageSelection implements ISelectionProvider {
 

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.editor.page;
+package org.pollex.editor.side;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +63,7 @@ public final class SidePage implements SideScene {
     private final Session session;
     private final String face;
     private final Composite area;
+    private final Composite footer;
     private final CrispRoot root = new CrispRoot();
     private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
     private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
@@ -78,7 +79,8 @@ public final class SidePage implements SideScene {
         void previewing(SidePage page, Mark mark, Pose pose);
     }
 
-    SidePage(Composite parent, Session session, String face, EditDomain domain, List<PointerListener> pointers) {
+    /** A page for a face; it lives as long as {@code parent}. */
+    public SidePage(Composite parent, Session session, String face, EditDomain domain, List<PointerListener> pointers) {
         this.session = session;
         this.face = face;
         this.pointers = pointers;
@@ -100,6 +102,8 @@ public final class SidePage implements SideScene {
         ruler(top, true);
         ruler(left, false);
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        footer = new Composite(area, SWT.NONE);
+        footer.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
         viewer.setEditPartFactory(new DesignPartFactory(this));
         viewer.setKeyHandler(new GraphicalViewerKeyHandler(viewer));
         viewer.setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
@@ -172,6 +176,11 @@ public final class SidePage implements SideScene {
         return area;
     }
 
+    /** Room below the drawing. */
+    public Composite footer() {
+        return footer;
+    }
+
     /** The viewer with the drawing. */
     public ScrollingGraphicalViewer viewer() {
         return viewer;
@@ -237,7 +246,7 @@ public final class SidePage implements SideScene {
     }
 
     /** Shows the model as it is now; the exact print only while it is of this model. */
-    void refresh() {
+    public void refresh() {
         ItemLook now = makeItem();
         SidePart part = (SidePart) viewer.getContents();
         if (now.area() != item.area() || !now.material().equals(item.material())) {
@@ -249,7 +258,7 @@ public final class SidePage implements SideScene {
     }
 
     /** Takes a print that was made. */
-    void known(Known known) {
+    public void known(Known known) {
         List<MarkLook.Area> areas = new ArrayList<>();
         PrintedTones tones = PrintedTones.of(known.printed());
         known.printed().side(face).map(PrintedSide::regions).orElse(List.of()).forEach(region -> areas.add(area(tones,

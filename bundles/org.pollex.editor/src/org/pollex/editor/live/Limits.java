@@ -1,0 +1,37 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.live;
+
+import org.pollex.model.catalogue.Method;
+import org.pollex.model.store.Catalogues;
+
+/**
+ * What the method can hold, in mm, as the checks read it.
+ *
+ * @param line       thinnest line of ink
+ * @param bridge     thinnest ink between two openings
+ * @param gap        narrowest gap
+ * @param opening    narrowest opening inside ink
+ * @param type       smallest x-height
+ * @param tolerance  factor on a limit below which a place is reported
+ * @param tip        shortest thin tip and notch that is reported
+ */
+public record Limits(double line, double bridge, double gap, double opening, double type, double tolerance, double tip,
+        double notch) {
+
+    /** Of a method, with the settings of the catalogues. */
+    public static Limits of(Method method, Catalogues catalogues) {
+        return new Limits(method.getLineMin(), method.getGapMinReversed(), method.getGapMin(),
+                method.getLineMinReversed(), method.getTypeMin(), 1 - catalogues.setting("width.tolerance").orElse(0),
+                catalogues.setting("line-too-thin.tip-length").orElse(0),
+                catalogues.setting("gap-too-narrow.notch-length").orElse(0));
+    }
+
+    double widest() {
+        return Math.max(Math.max(line, bridge), Math.max(gap, opening));
+    }
+}

@@ -1,0 +1,268 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.live.show;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicReference;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.gef.EditPart;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.pollex.edit.Pose;
+import org.pollex.editor.figure.ItemLook;
+import org.pollex.editor.figure.MarkLook;
+import org.pollex.editor.live.Limits;
+import org.pollex.editor.live.MarkMeasure;
+import org.pollex.editor.live.Readout;
+import org.pollex.editor.live.ThinPlace;
+import org.pollex.editor.side.SidePage;
+import org.pollex.editor.part.MarkPart;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.session.Known;
+import org.pollex.editor.session.SessionListener;
+import org.pollex.model.design.Mark;
+import org.pollex.model.design.TextLine;
+import org.pollex.print.PrintedSide;
+
+/**
+ * Keeps the findings of a page up with the art. While a gesture lasts, thin places are looked up again in the background
+ * when the scale changes, and the zones are tested by the hull; afterwards the findings of the exact check stand.
+ */
+public final class LiveFindings implements SidePage.PreviewListener, SessionListener {
+
+    private static final double FAR = 200;
+
+    private final SidePage page;
+    private final DesignSession session;
+    private final GestureFigure gesture;
+    private final FoundFigure found;
+    private final ReadoutBar bar;
+    private MarkLook measuredLook;
+    private MarkMeasure measured;
+    private final AtomicReference<Ask> newest = new AtomicReference<>();
+    private final Job measuring = new MeasureJob();
+    private Readout exact = Readout.NONE;
+    private Mark mark;
+    private Pose pose;
+    private List<ThinPlace> places = List.of();
+    private double placesScale = -1;
+    private ItemLook zonesOf;
+    private Geometry off;
+    private PreparedGeometry safe;
+    private PreparedGeometry wear;
+    private PreparedGeometry printable;
+
+    private record Ask(MarkLook look, double now, double scale, Limits limits) {
+    }
+
+    /** Findings of a page; they live as long as the page. */
+    public LiveFindings(SidePage page, DesignSession session) {
+        this.page = page;
+        this.session = session;
+        this.gesture = new GestureFigure(() -> page.root().getZoomManager().getZoom());
+        this.found = new FoundFigure(() -> page.root().getZoomManager().getZoom());
+        this.bar = new ReadoutBar(page.footer());
+        page.root().findings().add(found);
+        page.root().findings().add(gesture);
+        gesture.setVisible(false);
+        measuring.setSystem(true);
+        measuring.setPriority(Job.INTERACTIVE);
+        page.add(this);
+        session.add(this);
+        page.control().addDisposeListener(event -> {
+            session.remove(this);
+            measuring.cancel();
+            gesture.end();
+            found.dispose();
+        });
+    }
+
+    /** The readout as it stands, for whoever reads it aloud. */
+    public String readout() {
+        return bar.text();
+    }
+
+    /** How many places are marked now: during a gesture the thin ones, else the findings that have a place. */
+    public int marked() {
+        return mark != null ? gesture.count() : found.count();
+    }
+
+    /** Whether a part off the edge is tinted now. */
+    public boolean showsOff() {
+        return gesture.showsOff();
+    }
+
+    /** Whether a part in the wear zone is tinted now. */
+    public boolean showsWear() {
+        return gesture.showsWear();
+    }
+
+    private Limits limits() {
+        return session.suite().catalogues().method(session.design().getMethod())
+                .map(each -> Limits.of(each, session.suite().catalogues())).orElse(null);
+    }
+
+    @Override
+    public void previewing(SidePage shown, Mark moved, Pose at) {
+        if (at == null) {
+            mark = null;
+            gesture.end();
+            found.setVisible(session.fresh());
+            return;
+        }
+        MarkLook look = page.look(moved);
+        if (mark != moved) {
+            mark = moved;
+            places = List.of();
+            placesScale = -1;
+            gesture.begin(look);
+            found.setVisible(false);
+        }
+        pose = at;
+        zones();
+        Limits limits = limits();
+        if (placesScale != at.scale() && limits != null && !look.areas().isEmpty()) {
+            placesScale = at.scale();
+            newest.set(new Ask(look, moved.getScale(), at.scale(), limits));
+            measuring.schedule();
+        }
+        draw();
+    }
+
+    private void zones() {
+        ItemLook item = page.item();
+        if (item == zonesOf) {
+            return;
+        }
+        zonesOf = item;
+        Geometry inside = item.area().difference(item.unprintable());
+        Envelope all = item.area().getEnvelopeInternal();
+        all = new Envelope(all);
+        all.expandBy(FAR);
+        GeometryFactory factory = item.area().getFactory();
+        off = factory.toGeometry(all).difference(inside);
+        printable = PreparedGeometryFactory.prepare(inside);
+        safe = PreparedGeometryFactory.prepare(item.safe());
+        wear = PreparedGeometryFactory.prepare(item.wearRisk());
+    }
+
+    private void draw() {
+        EditPart part = (EditPart) page.viewer().getEditPartRegistry().get(mark);
+        if (!(part instanceof MarkPart shown)) {
+            return;
+        }
+        Polygon hull = hull(shown.markFigure().outline());
+        boolean clean = hull == null || safe.covers(hull);
+        Geometry offZone = clean || printable.covers(hull) ? null : off;
+        Geometry wearing = clean || !wear.intersects(hull) ? null : page.item().wearRisk();
+        gesture.show(pose, shown.markFigure().getBounds(), offZone, wearing, places);
+        Limits limits = limits();
+        if (limits != null) {
+            bar.show(exact.with(MarkMeasure.thinnest(places, false), MarkMeasure.thinnest(places, true),
+                    pose.scale() / mark.getScale(), mark instanceof TextLine,
+                    hull == null ? OptionalDouble.empty()
+                            : OptionalDouble.of(hull.getArea() / page.item().safe().getArea())), limits);
+        }
+    }
+
+    private static Polygon hull(Coordinate[] outline) {
+        if (outline.length < 3) {
+            return null;
+        }
+        Coordinate[] ring = java.util.Arrays.copyOf(outline, outline.length + 1);
+        ring[outline.length] = outline[0].copy();
+        return new GeometryFactory().createPolygon(ring);
+    }
+
+    @Override
+    public void changed() {
+        if (mark == null && !session.fresh()) {
+            found.setVisible(false);
+        }
+    }
+
+    @Override
+    public void known(Known known) {
+        Limits limits = limits();
+        PrintedSide side = known.printed().side(page.face()).orElse(null);
+        found.show(known.findings().stream().filter(each -> each.side().equals(page.face())).toList(),
+                page.item().area().getEnvelopeInternal());
+        found.setVisible(mark == null);
+        if (limits == null || side == null) {
+            exact = Readout.NONE;
+            if (limits != null) {
+                bar.show(exact, limits);
+            }
+            return;
+        }
+        Job job = Job.createSystem("Measuring", monitor -> {
+            Readout readout = Readout.of(side, limits);
+            soon(() -> {
+                if (session.known().orElse(null) == known) {
+                    exact = readout;
+                    if (mark == null) {
+                        bar.show(readout, limits);
+                    }
+                }
+            });
+        });
+        job.setPriority(Job.SHORT);
+        job.schedule();
+    }
+
+    private void soon(Runnable run) {
+        if (!page.control().isDisposed()) {
+            page.control().getDisplay().asyncExec(() -> {
+                if (!page.control().isDisposed()) {
+                    run.run();
+                }
+            });
+        }
+    }
+
+    /** Looks thin places up again for the newest scale. */
+    private final class MeasureJob extends Job {
+        MeasureJob() {
+            super("Measuring");
+        }
+
+        @Override
+        protected IStatus run(IProgressMonitor monitor) {
+            Ask ask = newest.getAndSet(null);
+            if (ask == null) {
+                return Status.OK_STATUS;
+            }
+            try {
+                if (measuredLook != ask.look()) {
+                    measured = MarkMeasure.of(ask.look().areas().stream().map(MarkLook.Area::area).toList(),
+                            ask.now(), ask.limits());
+                    measuredLook = ask.look();
+                }
+                List<ThinPlace> thin = measured.places(ask.scale());
+                soon(() -> {
+                    if (mark != null && page.look(mark) == ask.look()) {
+                        places = thin;
+                        draw();
+                    }
+                });
+            } catch (RuntimeException e) {
+                ILog.of(LiveFindings.class).error("A mark could not be measured", e);
+            }
+            return Status.OK_STATUS;
+        }
+    }
+}
