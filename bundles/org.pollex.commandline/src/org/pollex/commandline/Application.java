@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.session.Session;
 import org.pollex.rules.Suite;
 
 /**

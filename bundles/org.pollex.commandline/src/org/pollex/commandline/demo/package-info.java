@@ -5,7 +5,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * The sample job: an invented ferry line with three designs drawn for this project, written and run through with the
- * same steps that a studio takes. Real clients do not belong here.
+ * Runs the sample job through with the same steps that a studio takes, and tells of it. The job itself is in
+ * {@code org.pollex.making.sample}.
  */
 package org.pollex.commandline.demo;

@@ -5,7 +5,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Designs as the words need them: found, opened, printed, checked. Changing designs and reporting findings do not
- * belong here.
+ * Finds the designs that a call means and checks them with all cores. Opening and printing designs is work of
+ * {@code org.pollex.making}.
  */
 package org.pollex.commandline.desk;

@@ -8,7 +8,7 @@ package org.pollex.commandline.listing;
 
 import java.util.List;
 import org.pollex.commandline.report.Plain;
-import org.pollex.commandline.session.Refusal;
+import org.pollex.making.session.Refusal;
 import org.pollex.model.store.Catalogues;
 import org.pollex.rules.Suite;
 

@@ -10,23 +10,19 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.making.session.Decimal;
 
 /** How reports write numbers and places: plain decimals, never an exponent; mm to a tenth of a micrometre. */
 public final class Plain {
-
-    private static final int DECIMALS = 4;
 
     private Plain() {
     }
 
     /** A number with at most four decimals. */
     public static String number(double value) {
-        BigDecimal decimal = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return decimal.signum() == 0 ? "0" : decimal.toPlainString();
+        return Decimal.of(value);
     }
 
     /** A place as well-known text. */

@@ -5,7 +5,6 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * What every word of the command line needs from the outside: streams, folder, date, exit codes, files that are written
- * whole or not at all. Designs and findings do not belong here.
+ * Which version of the suite is running. What a call needs from the outside is in {@code org.pollex.making.session}.
  */
 package org.pollex.commandline.session;

@@ -6,8 +6,8 @@
  */
 package org.pollex.commandline.word;
 
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Session;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

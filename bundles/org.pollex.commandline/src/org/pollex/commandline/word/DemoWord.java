@@ -6,10 +6,10 @@
  */
 package org.pollex.commandline.word;
 
-import org.pollex.commandline.demo.SampleJob;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.Session;
+import org.pollex.commandline.demo.SampleRun;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.Session;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -27,6 +27,6 @@ public final class DemoWord extends Word {
 
     @Override
     ExitCode work() throws Refusal {
-        return new SampleJob(session()).write(folder);
+        return new SampleRun(session()).write(folder);
     }
 }

@@ -8,11 +8,11 @@ package org.pollex.commandline.word;
 
 import java.util.List;
 import java.util.Optional;
-import org.pollex.commandline.making.DesignMaker;
-import org.pollex.commandline.making.Order;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.design.DesignMaker;
+import org.pollex.making.design.Order;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.Session;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

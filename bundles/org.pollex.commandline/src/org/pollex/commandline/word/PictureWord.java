@@ -7,11 +7,11 @@
 package org.pollex.commandline.word;
 
 import java.nio.file.Path;
-import org.pollex.commandline.desk.Desk;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.SafeOutput;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.desk.Desk;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.SafeOutput;
+import org.pollex.making.session.Session;
 import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.PngFile;

@@ -7,11 +7,11 @@
 package org.pollex.commandline.word;
 
 import java.util.Optional;
-import org.pollex.commandline.making.PlaceOrder;
-import org.pollex.commandline.making.Placer;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.design.PlaceOrder;
+import org.pollex.making.design.Placer;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.Session;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -8,12 +8,12 @@ package org.pollex.commandline.word;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import org.pollex.commandline.desk.Desk;
-import org.pollex.commandline.desk.OpenDesign;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.SafeOutput;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.desk.Desk;
+import org.pollex.making.desk.OpenDesign;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.SafeOutput;
+import org.pollex.making.session.Session;
 import org.pollex.output.page.PageSize;
 import org.pollex.output.proof.ProofPdf;
 import picocli.CommandLine.Command;

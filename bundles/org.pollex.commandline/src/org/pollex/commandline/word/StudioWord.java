@@ -6,9 +6,9 @@
  */
 package org.pollex.commandline.word;
 
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.Session;
 import picocli.CommandLine.Command;
 
 /** The command itself, which does nothing without a word. */

@@ -7,9 +7,9 @@
 package org.pollex.commandline.word;
 
 import java.util.concurrent.Callable;
-import org.pollex.commandline.session.ExitCode;
-import org.pollex.commandline.session.Refusal;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.Session;
 import picocli.CommandLine.Command;
 
 /** A word of the command line. */

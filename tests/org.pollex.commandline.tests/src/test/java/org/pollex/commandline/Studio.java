@@ -17,7 +17,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.pollex.commandline.session.Session;
+import org.pollex.making.session.Session;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
 

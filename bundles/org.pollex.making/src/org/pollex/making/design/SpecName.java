@@ -1,0 +1,21 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.making.design;
+
+import org.pollex.model.catalogue.Entry;
+
+/** What to call a catalogue entry. */
+final class SpecName {
+
+    private SpecName() {
+    }
+
+    /** Its name, or its id when it has none. */
+    static String of(Entry entry) {
+        return entry.getName() == null || entry.getName().isBlank() ? entry.getId() : entry.getName();
+    }
+}
