@@ -63,12 +63,13 @@ class LiveFindingsTest {
         int grab = at[1] + (int) (2 * px);
         assertTrue(editor.live().marked() > 0, "the thin line is not marked");
         Window.drag(canvas, at[0], grab, at[0], grab + (int) (9 * px), false);
-        assertTrue(editor.live().showsWear(), "the wearing part is not tinted");
+        Window.until("the wearing part is tinted", () -> editor.live().showsWear());
         Window.until("thin places follow the art", () -> editor.live().marked() > 0);
         Window.idle();
         Picture.take(Window.display(), "live-wear");
         move(at[0] + (int) (9 * px), grab);
-        assertTrue(editor.live().showsOff(), "the part off the edge is not tinted");
+        Window.until("the part off the edge is tinted", () -> editor.live().showsOff());
+        Window.idle();
         Picture.take(Window.display(), "live-off-edge");
         move(at[0] + 3, grab);
         assertFalse(editor.live().showsOff());

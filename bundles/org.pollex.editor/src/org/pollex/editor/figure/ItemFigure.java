@@ -25,6 +25,7 @@ import org.pollex.editor.view.Scale;
 public final class ItemFigure extends Figure {
 
     private static final int SHADOW_STEPS = 3;
+    private static final int BESIDE = Scale.um(40);
 
     private ItemLook look;
     private Path area;
@@ -63,7 +64,8 @@ public final class ItemFigure extends Figure {
         }
         look = shown;
         area = Paths.of(Display.getCurrent(), shown.area());
-        setBounds(box(shown.area().getEnvelopeInternal()).expand(500, 500));
+        // art may lie off the item, and must be seen there
+        setBounds(box(shown.area().getEnvelopeInternal()).expand(BESIDE, BESIDE));
         repaint();
     }
 

@@ -23,7 +23,7 @@ public final class CrispRoot extends ScalableFreeformRootEditPart {
     /** Layer above the art that holds findings and readouts; drawn, never hit. */
     public static final String FINDINGS_LAYER = "Pollex findings";
 
-    private static final int MARGIN = Scale.um(40);
+    private static final int MARGIN = Scale.um(8);
 
     /** A root at 100 %. */
     public CrispRoot() {

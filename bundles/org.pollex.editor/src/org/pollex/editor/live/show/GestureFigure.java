@@ -16,16 +16,15 @@ import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.locationtech.jts.geom.util.NoninvertibleTransformationException;
 import org.pollex.edit.Pose;
-import org.pollex.editor.figure.MarkLook;
 import org.pollex.editor.figure.Paths;
 import org.pollex.editor.live.ThinPlace;
+import org.pollex.editor.live.ZoneParts;
 import org.pollex.editor.view.Scale;
 
 /**
  * Over a mark that is being moved, scaled or turned: thin places at their walls, and the part in a zone that is not safe
- * in the colour of that zone. Only the transform changes from step to step; the art is one path.
+ * in the colour of that zone, as it was cut in the background a moment ago.
  */
 final class GestureFigure extends Figure {
 
@@ -34,7 +33,6 @@ final class GestureFigure extends Figure {
     private static final int TINT = 190;
 
     private final java.util.function.DoubleSupplier zoom;
-    private Path art;
     private Pose pose = new Pose(0, 0, 1, 0, false);
     private List<ThinPlace> places = List.of();
     private Geometry off;
@@ -45,28 +43,17 @@ final class GestureFigure extends Figure {
         this.zoom = zoom;
     }
 
-    /** A gesture on a mark begins. */
-    void begin(MarkLook look) {
-        end();
-        art = new Path(Display.getCurrent());
-        for (MarkLook.Area area : look.areas()) {
-            Path part = Paths.of(Display.getCurrent(), area.area());
-            art.addPath(part);
-            part.dispose();
-        }
-    }
-
     /**
      * The mark is at a pose.
      *
      * @param bounds  of the mark, micrometres
-     * @param offZone what of the item does not print, where the mark reaches it; null when it does not
-     * @param wearing where the item wears, where the mark reaches it; null when it does not
+     * @param offPart the part of the mark that does not print, about its middle; null when all does
+     * @param wearing the part of the mark that wears, about its middle; null when none does
      */
-    void show(Pose shown, Rectangle bounds, Geometry offZone, Geometry wearing, List<ThinPlace> thin) {
+    void show(Pose shown, Rectangle bounds, Geometry offPart, Geometry wearing, List<ThinPlace> thin) {
         pose = shown;
         places = thin;
-        off = offZone;
+        off = offPart;
         wear = wearing;
         Rectangle box = bounds.getCopy().expand(300, 300);
         if (box.equals(getBounds())) {
@@ -80,10 +67,9 @@ final class GestureFigure extends Figure {
     /** The gesture ended. */
     void end() {
         setVisible(false);
-        if (art != null) {
-            art.dispose();
-            art = null;
-        }
+        places = List.of();
+        off = null;
+        wear = null;
     }
 
     /** How many thin places are shown. */
@@ -106,22 +92,12 @@ final class GestureFigure extends Figure {
         return false;
     }
 
-    private AffineTransformation placing() {
-        AffineTransformation placing = AffineTransformation.scaleInstance(pose.mirror() ? -pose.scale() : pose.scale(),
-                pose.scale());
-        placing.rotate(Math.toRadians(pose.turn()));
-        return placing.translate(pose.x(), pose.y());
-    }
-
     @Override
     protected void paintFigure(Graphics graphics) {
-        if (art == null) {
-            return;
-        }
         graphics.setAntialias(SWT.ON);
-        AffineTransformation placing = placing();
-        tint(graphics, placing, wear, new Color(Tone.WARNING));
-        tint(graphics, placing, off, new Color(Tone.ERROR));
+        AffineTransformation placing = ZoneParts.placing(pose);
+        tint(graphics, wear, new Color(Tone.WARNING));
+        tint(graphics, off, new Color(Tone.ERROR));
         double px = 1 / zoom.getAsDouble();
         Path lines = new Path(Display.getCurrent());
         for (ThinPlace place : places) {
@@ -136,27 +112,20 @@ final class GestureFigure extends Figure {
         lines.dispose();
     }
 
-    /** Paints the part of the art in a zone. A path for a clip must be in the coordinates of the art. */
-    private void tint(Graphics graphics, AffineTransformation placing, Geometry zone, Color colour) {
-        if (zone == null) {
+    private void tint(Graphics graphics, Geometry part, Color colour) {
+        if (part == null || part.isEmpty()) {
             return;
         }
-        Path clip;
-        try {
-            clip = Paths.of(Display.getCurrent(), placing.getInverse().transform(zone));
-        } catch (NoninvertibleTransformationException e) {
-            return;
-        }
+        Path path = Paths.of(Display.getCurrent(), part);
         graphics.pushState();
         graphics.translate((float) (pose.x() * Scale.UM), (float) (pose.y() * Scale.UM));
         graphics.rotate((float) pose.turn());
         graphics.scale((float) (pose.mirror() ? -pose.scale() : pose.scale()), (float) pose.scale());
-        graphics.setClip(clip);
         graphics.setBackgroundColor(colour);
         graphics.setAlpha(TINT);
-        graphics.fillPath(art);
+        graphics.fillPath(path);
         graphics.popState();
-        clip.dispose();
+        path.dispose();
     }
 
     private static void add(Path lines, AffineTransformation placing, ThinPlace place) {

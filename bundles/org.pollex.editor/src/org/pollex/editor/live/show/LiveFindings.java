@@ -29,6 +29,7 @@ import org.pollex.editor.live.Limits;
 import org.pollex.editor.live.MarkMeasure;
 import org.pollex.editor.live.Readout;
 import org.pollex.editor.live.ThinPlace;
+import org.pollex.editor.live.ZoneParts;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.part.MarkPart;
 import org.pollex.editor.session.DesignSession;
@@ -53,20 +54,28 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private final ReadoutBar bar;
     private MarkLook measuredLook;
     private MarkMeasure measured;
+    private List<ThinPlace> thin = List.of();
+    private double thinScale = -1;
     private final AtomicReference<Ask> newest = new AtomicReference<>();
     private final Job measuring = new MeasureJob();
     private Readout exact = Readout.NONE;
     private Mark mark;
     private Pose pose;
     private List<ThinPlace> places = List.of();
-    private double placesScale = -1;
+    private Parts parts = new Parts(null, null);
+    private Geometry offZone;
+    private Geometry wearZone;
     private ItemLook zonesOf;
     private Geometry off;
     private PreparedGeometry safe;
     private PreparedGeometry wear;
     private PreparedGeometry printable;
 
-    private record Ask(MarkLook look, double now, double scale, Limits limits) {
+    /** What to find out; zones only where the hull reaches them. */
+    private record Ask(MarkLook look, double now, Pose pose, Limits limits, Geometry off, Geometry wear) {
+    }
+
+    private record Parts(Geometry off, Geometry wear) {
     }
 
     /** Findings of a page; they live as long as the page. */
@@ -128,16 +137,15 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         if (mark != moved) {
             mark = moved;
             places = List.of();
-            placesScale = -1;
-            gesture.begin(look);
+            parts = new Parts(null, null);
             found.setVisible(false);
         }
         pose = at;
         zones();
+        reach();
         Limits limits = limits();
-        if (placesScale != at.scale() && limits != null && !look.areas().isEmpty()) {
-            placesScale = at.scale();
-            newest.set(new Ask(look, moved.getScale(), at.scale(), limits));
+        if (limits != null && !look.areas().isEmpty()) {
+            newest.set(new Ask(look, moved.getScale(), at, limits, offZone, wearZone));
             measuring.schedule();
         }
         draw();
@@ -166,10 +174,8 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             return;
         }
         Polygon hull = hull(shown.markFigure().outline());
-        boolean clean = hull == null || safe.covers(hull);
-        Geometry offZone = clean || printable.covers(hull) ? null : off;
-        Geometry wearing = clean || !wear.intersects(hull) ? null : page.item().wearRisk();
-        gesture.show(pose, shown.markFigure().getBounds(), offZone, wearing, places);
+        gesture.show(pose, shown.markFigure().getBounds(), offZone == null ? null : parts.off(),
+                wearZone == null ? null : parts.wear(), places);
         Limits limits = limits();
         if (limits != null) {
             bar.show(exact.with(MarkMeasure.thinnest(places, false), MarkMeasure.thinnest(places, true),
@@ -177,6 +183,15 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                     hull == null ? OptionalDouble.empty()
                             : OptionalDouble.of(hull.getArea() / page.item().safe().getArea())), limits);
         }
+    }
+
+    /** Which zones that are not safe the hull of the mark reaches. */
+    private void reach() {
+        EditPart part = (EditPart) page.viewer().getEditPartRegistry().get(mark);
+        Polygon hull = part instanceof MarkPart shown ? hull(shown.markFigure().outline()) : null;
+        boolean clean = hull == null || safe.covers(hull);
+        offZone = clean || printable.covers(hull) ? null : off;
+        wearZone = clean || !wear.intersects(hull) ? null : page.item().wearRisk();
     }
 
     private static Polygon hull(Coordinate[] outline) {
@@ -247,15 +262,23 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                 return Status.OK_STATUS;
             }
             try {
+                List<Geometry> areas = ask.look().areas().stream().map(MarkLook.Area::area).toList();
+                Parts cut = new Parts(ask.off() == null ? null : ZoneParts.in(areas, ask.pose(), ask.off()),
+                        ask.wear() == null ? null : ZoneParts.in(areas, ask.pose(), ask.wear()));
                 if (measuredLook != ask.look()) {
-                    measured = MarkMeasure.of(ask.look().areas().stream().map(MarkLook.Area::area).toList(),
-                            ask.now(), ask.limits());
+                    measured = MarkMeasure.of(areas, ask.now(), ask.limits());
                     measuredLook = ask.look();
+                    thinScale = -1;
                 }
-                List<ThinPlace> thin = measured.places(ask.scale());
+                if (thinScale != ask.pose().scale()) {
+                    thin = measured.places(ask.pose().scale());
+                    thinScale = ask.pose().scale();
+                }
+                List<ThinPlace> found = thin;
                 soon(() -> {
                     if (mark != null && page.look(mark) == ask.look()) {
-                        places = thin;
+                        places = found;
+                        parts = cut;
                         draw();
                     }
                 });
