@@ -19,6 +19,7 @@ import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.store.FileKind;
+import org.pollex.print.Printed;
 
 /** Makes one design, or one for each piece of art in a folder. */
 public final class DesignMaker {
@@ -50,6 +51,16 @@ public final class DesignMaker {
         }
         one(to, front, back, order);
         return ExitCode.CLEAN;
+    }
+
+    /**
+     * What a design would print if it were made; nothing is written.
+     *
+     * @param out  where the design would be
+     */
+    public Printed preview(Path out, Order order) throws Refusal {
+        Stock stock = Stock.of(session.suiteNear(out.getParent()), order);
+        return new Draft(session, stock, order).print(out, file(order.front()), file(order.back()));
     }
 
     private Optional<Path> file(Optional<String> text) throws Refusal {

@@ -8,6 +8,7 @@ package org.pollex.making.design;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,21 +64,32 @@ final class Draft {
             throw new Refusal(ExitCode.NOT_WRITTEN, session.shown(to)
                     + ": is there already; choose another name, or replace it with --force.");
         }
+        List<Ink> inks = new ArrayList<>();
+        Design design = lay(to, front, back, inks);
+        new SavingAs(design, to).save(placement -> Optional.of(files.get(placement)), order.force());
+        return words(design, inks);
+    }
+
+    /** What the design would print; nothing is written. */
+    Printed print(Path to, Optional<Path> front, Optional<Path> back) throws Refusal {
+        return desk.print(lay(to, front, back, new ArrayList<>()), to, arts);
+    }
+
+    private Design lay(Path to, Optional<Path> front, Optional<Path> back, List<Ink> inks) throws Refusal {
         Design design = design(to);
         side(design, "front", front);
         side(design, "back", back);
-        List<Ink> inks = stock.inks();
+        inks.addAll(stock.inks());
         if (inks.isEmpty()) {
-            inks = new InkChoice(session.suiteNear(to.getParent()).catalogues().inks(), stock.material(),
-                    stock.method()).forArt(files.keySet().stream().map(arts::get).toList());
+            inks.addAll(new InkChoice(session.suiteNear(to.getParent()).catalogues().inks(), stock.material(),
+                    stock.method()).forArt(files.keySet().stream().map(arts::get).toList()));
         }
         inks.forEach(ink -> design.getInks().add(ink.getId()));
         Printed printed = desk.print(design, to, arts);
         for (Side side : design.getSides()) {
             place(side, printed);
         }
-        new SavingAs(design, to).save(placement -> Optional.of(files.get(placement)), order.force());
-        return words(design, inks);
+        return design;
     }
 
     private Design design(Path to) {

@@ -29,8 +29,8 @@ public final class SampleDesigns {
      * @param largest   whether it is placed as large as it goes
      * @param down      how far it is then moved by hand towards the tip, mm
      */
-    public record Sample(String name, String title, String shows, int quantity, String product, String material, String method,
-            List<String> inks, String front, Optional<String> back, boolean largest, double down) {
+    public record Sample(String name, String title, String shows, int quantity, String product, String material,
+            String method, List<String> inks, String front, Optional<String> back, boolean largest, double down) {
 
         /** The order for it, with art in that folder. */
         Order order(String artFolder) {
