@@ -1,0 +1,24 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.review.desk;
+
+import java.nio.file.Path;
+import org.eclipse.core.resources.IFile;
+import org.pollex.rules.Finding;
+
+/**
+ * A finding to settle.
+ *
+ * @param file     the design
+ * @param finding  on it
+ */
+record Entry(IFile file, Finding finding) {
+
+    Path path() {
+        return file.getLocation().toPath();
+    }
+}

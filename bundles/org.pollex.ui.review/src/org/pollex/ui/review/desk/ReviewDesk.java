@@ -1,0 +1,321 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.review.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.core.resources.IContainer;
+import org.eclipse.core.resources.IResourceChangeEvent;
+import org.eclipse.core.resources.IResourceChangeListener;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.part.ViewPart;
+import org.pollex.editor.session.DesignPages;
+import org.pollex.markers.StudioSuite;
+import org.pollex.rules.CheckEntry;
+import org.pollex.rules.Finding;
+import org.pollex.rules.Severity;
+import org.pollex.ui.Person;
+import org.pollex.ui.review.ReviewWork;
+import org.pollex.ui.review.WaiveDialog;
+
+/**
+ * Where an art director goes through the findings of saved designs: one at a time, enlarged beside true size; waives,
+ * sends back, makes revisions and signs them off.
+ */
+public final class ReviewDesk extends ViewPart {
+
+    /** Id of the view. */
+    public static final String ID = "org.pollex.ui.review.desk";
+
+    private final IResourceChangeListener markers = this::markersChanged;
+    private final List<Button> needEntry = new ArrayList<>();
+    private Combo jobs;
+    private Button unsettled;
+    private Label progress;
+    private Label title;
+    private Label message;
+    private Label facts;
+    private Label why;
+    private Label state;
+    private Label said;
+    private Button waive;
+    private DeskPictures pictures;
+    private List<IContainer> folders = List.of();
+    private Queue queue = Queue.empty();
+    private int index;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        bar(parent);
+        SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        Composite left = new Composite(sash, SWT.NONE);
+        left.setLayout(new org.eclipse.swt.layout.FillLayout());
+        Composite right = new Composite(sash, SWT.NONE);
+        GridLayoutFactory.swtDefaults().applyTo(right);
+        Composite actual = new Composite(right, SWT.NONE);
+        actual.setLayout(new org.eclipse.swt.layout.FillLayout());
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 190).applyTo(actual);
+        pictures = new DeskPictures(left, actual);
+        pictures.large().addListener(SWT.Resize, event -> pictures.show(entry()));
+        title = text(right);
+        title.setFont(org.eclipse.jface.resource.JFaceResources.getFontRegistry().getBold(
+                org.eclipse.jface.resource.JFaceResources.DEFAULT_FONT));
+        message = text(right);
+        facts = text(right);
+        why = text(right);
+        buttons(right);
+        state = text(right);
+        said = text(right);
+        sash.setWeights(60, 40);
+        ResourcesPlugin.getWorkspace().addResourceChangeListener(markers, IResourceChangeEvent.POST_CHANGE);
+        refresh();
+    }
+
+    private static Label text(Composite parent) {
+        Label label = new Label(parent, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(label);
+        return label;
+    }
+
+    private void bar(Composite parent) {
+        Composite bar = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.swtDefaults().numColumns(6).applyTo(bar);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        new Label(bar, SWT.NONE).setText("Review:");
+        jobs = new Combo(bar, SWT.READ_ONLY);
+        jobs.addListener(SWT.Selection, event -> reload());
+        unsettled = new Button(bar, SWT.CHECK);
+        unsettled.setText("&Unsettled only");
+        unsettled.addListener(SWT.Selection, event -> reload());
+        button(bar, "&Previous", () -> go(-1));
+        button(bar, "&Next", () -> go(1));
+        progress = new Label(bar, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(progress);
+    }
+
+    private void buttons(Composite parent) {
+        Composite row = new Composite(parent, SWT.NONE);
+        org.eclipse.jface.layout.RowLayoutFactory.swtDefaults().wrap(true).margins(0, 0).applyTo(row);
+        GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(row);
+        waive = button(row, "&Waive\u2026", this::waive);
+        button(row, "&Open in the editor", this::open);
+        button(row, "Send &back\u2026", this::sendBack);
+        button(row, "Make a &revision", this::revise);
+        button(row, "&Sign off\u2026", this::signOff);
+        button(row, "&Begin a new revision", this::begin);
+    }
+
+    private Button button(Composite parent, String label, Runnable action) {
+        Button button = new Button(parent, SWT.PUSH);
+        button.setText(label);
+        button.addListener(SWT.Selection, event -> action.run());
+        needEntry.add(button);
+        return button;
+    }
+
+    private void markersChanged(IResourceChangeEvent event) {
+        if (event.findMarkerDeltas(org.pollex.markers.FindingMarkers.TYPE, true).length > 0 && !jobs.isDisposed()) {
+            jobs.getDisplay().asyncExec(() -> {
+                if (!jobs.isDisposed()) {
+                    refresh();
+                }
+            });
+        }
+    }
+
+    private void refresh() {
+        List<IContainer> now = Queue.folders();
+        if (!now.equals(folders) || jobs.getItemCount() == 0) {
+            IContainer chosen = folder();
+            folders = now;
+            List<String> names = new ArrayList<>(List.of("All jobs"));
+            folders.forEach(each -> names.add(each.getName()));
+            jobs.setItems(names.toArray(String[]::new));
+            jobs.select(chosen == null ? 0 : Math.max(0, folders.indexOf(chosen) + 1));
+            jobs.requestLayout();
+        }
+        reload();
+    }
+
+    private IContainer folder() {
+        int chosen = jobs.getSelectionIndex();
+        return chosen <= 0 || chosen > folders.size() ? null : folders.get(chosen - 1);
+    }
+
+    private void reload() {
+        Entry before = entry();
+        queue = Queue.of(folder(), unsettled.getSelection());
+        index = queue.near(before, index);
+        show();
+    }
+
+    private Entry entry() {
+        return index >= 0 && index < queue.size() ? queue.get(index) : null;
+    }
+
+    private void go(int step) {
+        if (queue.size() > 0) {
+            index = Math.floorMod(index + step, queue.size());
+            said.setText("");
+            show();
+        }
+    }
+
+    private void show() {
+        Entry entry = entry();
+        needEntry.forEach(each -> each.setEnabled(entry != null));
+        progress.setText(queue.size() == 0 ? "" : (index + 1) + " of " + queue.size() + ", " + queue.settled()
+                + " settled");
+        if (entry == null) {
+            title.setText("Nothing to review");
+            message.setText("Every saved design of the jobs is clean, or there is no job yet.");
+            facts.setText("");
+            why.setText("");
+            state.setText("");
+        } else {
+            Finding finding = entry.finding();
+            title.setText((finding.severity() == Severity.ERROR ? "Error" : "Warning") + " in " + entry.file().getName()
+                    + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? " \u2013 waived" : ""));
+            message.setText(finding.message().replace("&", "&&"));
+            facts.setText(finding.measured().isEmpty() || finding.limit().isEmpty() ? "" : String.format(Locale.ROOT,
+                    "Measured %.2f %s, limit %.2f %s", finding.measured().getAsDouble(), finding.unit(),
+                    finding.limit().getAsDouble(), finding.unit()));
+            why.setText(description(finding).replace("&", "&&"));
+            waive.setText(finding.waived() ? "Take &waiver back" : "&Waive\u2026");
+            state(entry);
+        }
+        title.getParent().layout(true, true);
+        pictures.show(entry);
+    }
+
+    private static String description(Finding finding) {
+        return StudioSuite.get().checks().stream().filter(each -> each.id().equals(finding.check())).findFirst()
+                .map(CheckEntry::description).orElse("");
+    }
+
+    private void state(Entry entry) {
+        ReviewWork.ask(entry.path(), review -> {
+            String words = review.state(entry.path()).words();
+            String note = org.pollex.rules.review.JobReview.newest(review.read())
+                    .map(each -> "revision " + each.getNumber() + (each.getNote() == null ? "" : ": " + each.getNote()))
+                    .orElse("");
+            return "The design: " + words + (note.isEmpty() ? "" : " (" + note + ")") + ".";
+        }, answer -> {
+            if (!state.isDisposed() && entry.equals(entry())) {
+                state.setText(answer.replace("&", "&&"));
+                state.getParent().layout(true, true);
+            }
+        });
+    }
+
+    private void waive() {
+        Entry entry = entry();
+        if (entry.finding().waived()) {
+            ReviewWork.run("Taking back a waiver", entry.path(), review -> review.takeBack(entry.path(),
+                    entry.finding()), this::say, this::refresh);
+            return;
+        }
+        WaiveDialog dialog = new WaiveDialog(getSite().getShell(), entry.finding());
+        if (dialog.open() == WaiveDialog.OK) {
+            ReviewWork.run("Waiving", entry.path(), review -> review.waive(entry.path(), entry.finding(),
+                    dialog.reason(), dialog.who()), this::say, this::refresh);
+        }
+    }
+
+    private void sendBack() {
+        Optional<NoteDialog.Note> note = NoteDialog.ask(getSite().getShell(), "Send back",
+                "What should change in " + entry().file().getParent().getName() + "?", true);
+        note.ifPresent(each -> ReviewWork.run("Sending back", entry().path(), review -> review.sendBack(each.text(),
+                each.who()), this::say, () -> done("Sent back.")));
+    }
+
+    private void revise() {
+        ReviewWork.run("Making a revision", entry().path(), review -> review.revise(Person.name()), this::say,
+                () -> done("A revision holds the designs as they are saved now."));
+    }
+
+    private void signOff() {
+        Entry entry = entry();
+        long open = openErrors(entry);
+        String question = open == 0 ? "Sign the newest revision off? Its designs are locked then."
+                : open + (open == 1 ? " error is" : " errors are") + " not settled. Sign the newest revision off all "
+                        + "the same? Its designs are locked then.";
+        Optional<NoteDialog.Note> note = NoteDialog.ask(getSite().getShell(), "Sign off", question, false);
+        note.ifPresent(each -> ReviewWork.run("Signing off", entry.path(), review -> review.signOff(each.who(),
+                each.text()), this::say, () -> done("Signed off; the designs are locked.")));
+    }
+
+    private static long openErrors(Entry entry) {
+        Queue all = Queue.of(entry.file().getParent(), true);
+        long open = 0;
+        for (int i = 0; i < all.size(); i++) {
+            open += all.get(i).finding().severity() == Severity.ERROR ? 1 : 0;
+        }
+        return open;
+    }
+
+    private void begin() {
+        ReviewWork.run("Beginning a revision", entry().path(), review -> review.begin(Person.name()), this::say,
+                () -> done("A new revision is begun; the designs may be changed."));
+    }
+
+    private void done(String sentence) {
+        if (!said.isDisposed()) {
+            say(sentence);
+            refresh();
+        }
+    }
+
+    private void say(String sentence) {
+        if (!said.isDisposed()) {
+            said.setText(sentence.replace("&", "&&"));
+            said.getParent().layout(true, true);
+        }
+    }
+
+    private void open() {
+        Entry entry = entry();
+        try {
+            DesignPages pages = IDE.openEditor(getSite().getPage(), entry.file()).getAdapter(DesignPages.class);
+            if (pages != null && !entry.finding().where().isEmpty()) {
+                pages.reveal(entry.finding().side(), entry.finding().where().getEnvelopeInternal());
+            }
+        } catch (PartInitException e) {
+            say(e.getMessage());
+        }
+    }
+
+    /** Whether the pictures of the finding in front are there. */
+    public boolean painted() {
+        return pictures.painted();
+    }
+
+    @Override
+    public void setFocus() {
+        jobs.setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        ResourcesPlugin.getWorkspace().removeResourceChangeListener(markers);
+        super.dispose();
+    }
+}

@@ -1,0 +1,153 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.ide.IDE;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.edit.RenameDesignCommand;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.markers.FindingMarkers;
+import org.pollex.markers.StudioProject;
+import org.pollex.model.job.Job;
+import org.pollex.model.job.JobFactory;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.rules.Finding;
+import org.pollex.ui.review.desk.ReviewDesk;
+
+/** An art director steps through findings, waives one with a reason, makes a revision, signs it off, and begins anew. */
+class ReviewTest {
+
+    @TempDir
+    Path folder;
+
+    private StudioProject studio;
+    private IFolder link;
+    private IFile file;
+    private ReviewDesk desk;
+
+    @BeforeEach
+    void open() throws Exception {
+        Window.fill();
+        Path design = Samples.ferry(folder, "harbour");
+        Job job = JobFactory.eINSTANCE.createJob();
+        job.setName("Harbour days");
+        job.setClient("Lamp Rock Ferries");
+        ModelFiles.JOBS.create(job, folder.resolve("harbour.job"));
+        studio = StudioProject.open(new NullProgressMonitor());
+        link = studio.add(folder, new NullProgressMonitor());
+        file = StudioProject.file(design).orElseThrow();
+        desk = (ReviewDesk) Window.page().showView(ReviewDesk.ID);
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID),
+                org.eclipse.ui.IWorkbenchPage.STATE_MAXIMIZED);
+        Window.until("the findings are there", () -> label("settled") != null);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        Window.page().hideView(desk);
+        Window.closeEditors();
+        studio.remove(link, new NullProgressMonitor());
+    }
+
+    private static Composite root() {
+        return Window.window().getShell();
+    }
+
+    private static Label label(String part) {
+        return FindingsViewTest.find(root(), Label.class, each -> each.isVisible() && each.getText().contains(part));
+    }
+
+    private static Button button(Composite root, String text) {
+        return FindingsViewTest.find(root, Button.class, each -> each.isVisible()
+                && each.getText().replace("&", "").startsWith(text));
+    }
+
+    /** Presses a button that opens a dialog, answers it once it is there. */
+    private static void answer(String press, String text, String ok, String picture) {
+        Window.display().timerExec(200, new Runnable() {
+            @Override
+            public void run() {
+                Shell dialog = Window.display().getActiveShell();
+                if (dialog == null || dialog == root()) {
+                    Window.display().timerExec(100, this);
+                    return;
+                }
+                FindingsViewTest.find(dialog, Text.class, each -> each.isEnabled() && (each.getStyle()
+                        & SWT.READ_ONLY) == 0).setText(text);
+                try {
+                    Picture.take(Window.display(), picture);
+                } catch (Exception e) {
+                    throw new IllegalStateException(e);
+                }
+                button(dialog, ok).notifyListeners(SWT.Selection, new Event());
+            }
+        });
+        button(root(), press).notifyListeners(SWT.Selection, new Event());
+    }
+
+    @Test
+    void stepWaiveReviseSignBeginAnew() throws Exception {
+        Window.until("the place is painted", desk::painted);
+        Window.idle();
+        Picture.take(Window.display(), "review-first");
+        assertTrue(label("1 of ") != null, "the first finding is not in front");
+        button(root(), "Next").notifyListeners(SWT.Selection, new Event());
+        Window.idle();
+        assertTrue(label("2 of ") != null);
+        button(root(), "Previous").notifyListeners(SWT.Selection, new Event());
+        Window.idle();
+        String message = FindingMarkers.of(file).stream().filter(each -> !each.waived()).findFirst()
+                .map(Finding::check).orElseThrow();
+        assertFalse(message.isEmpty());
+        answer("Waive", "The waterline is meant to be faint.", "Waive", "review-waiving");
+        Window.until("the waiver is on the marker", () -> FindingMarkers.of(file).stream().anyMatch(Finding::waived));
+        Job job = ModelFiles.JOBS.load(folder.resolve("harbour.job"));
+        assertEquals("The waterline is meant to be faint.", job.getWaivers().get(0).getReason());
+        Window.until("the desk counts it", () -> label("1 settled") != null);
+        Window.idle();
+        Picture.take(Window.display(), "review-waived");
+        button(root(), "Make a revision").notifyListeners(SWT.Selection, new Event());
+        Window.until("the revision is there", () -> label("waits for review") != null);
+        assertTrue(Files.exists(folder.resolve("revisions/1/harbour.design")));
+        answer("Sign off", "Good for the press.", "Sign off", "review-signing");
+        Window.until("it is signed", () -> label("signed off") != null);
+        Window.idle();
+        Picture.take(Window.display(), "review-signed");
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID),
+                org.eclipse.ui.IWorkbenchPage.STATE_RESTORED);
+        DesignEditor editor = (DesignEditor) IDE.openEditor(Window.page(), file);
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        Window.until("the editor knows of the lock", () -> session.locked().isPresent());
+        session.run(new RenameDesignCommand(session.design(), "Other"));
+        assertFalse(editor.isDirty(), "a signed design was changed");
+        Window.idle();
+        Picture.take(Window.display(), "review-locked");
+        Window.page().activate(desk);
+        button(root(), "Begin a new revision").notifyListeners(SWT.Selection, new Event());
+        Window.until("a new revision is begun", () -> label("not reviewed") != null);
+    }
+}
