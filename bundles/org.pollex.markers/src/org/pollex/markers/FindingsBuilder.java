@@ -105,7 +105,8 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
         }
         Suite suite = StudioSuite.get();
         // one core is left to the window
-        ExecutorService lanes = Executors.newFixedThreadPool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1));
+        ExecutorService lanes = Executors.newFixedThreadPool(Math.max(1, Runtime.getRuntime().availableProcessors() -
+                1));
         Set<IFile> open = new LinkedHashSet<>(designs);
         try {
             List<IFile> files = new ArrayList<>();

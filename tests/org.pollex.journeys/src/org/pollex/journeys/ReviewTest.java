@@ -38,7 +38,9 @@ import org.pollex.model.store.ModelFiles;
 import org.pollex.rules.Finding;
 import org.pollex.ui.review.desk.ReviewDesk;
 
-/** An art director steps through findings, waives one with a reason, makes a revision, signs it off, and begins anew. */
+/**
+ * An art director steps through findings, waives one with a reason, makes a revision, signs it off, and begins anew.
+ */
 class ReviewTest {
 
     @TempDir

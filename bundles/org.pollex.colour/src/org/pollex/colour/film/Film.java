@@ -11,7 +11,8 @@ import java.util.Arrays;
 /**
  * A layer that scatters and absorbs: by band, its reflectance over ideal black and the square of its transmittance.
  *
- * <p>The two-flux theory of P. Kubelka and F. Munk (1931) in the form of P. Kubelka (1948, 1954): over a ground g a film
+ * <p>The two-flux theory of P. Kubelka and F. Munk (1931) in the form of P. Kubelka (1948, 1954): over a ground g a
+ * film
  * reflects {@code R0 + T² g / (1 - R0 g)}; two films one over the other are a film again. All reflectances are those
  * inside the layer, without the gloss of its surface. Immutable.
  */

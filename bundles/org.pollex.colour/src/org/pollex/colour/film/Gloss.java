@@ -8,7 +8,8 @@ package org.pollex.colour.film;
 
 /**
  * What the surface of a layer adds: light that never enters, and light thrown back from inside (J. L. Saunderson, J.
- * Opt. Soc. Am. 32, 1942). With 0.04 reflected outside, as for a binder of refractive index 1.5, and 0.6 inside; the two
+ * Opt. Soc. Am. 32, 1942). With 0.04 reflected outside, as for a binder of refractive index 1.5, and 0.6 inside; the
+ * two
  * numbers are common practice, cited from memory.
  */
 final class Gloss {

@@ -11,7 +11,8 @@ import org.pollex.colour.Xyz;
 /**
  * Halftones: what a screen of dots shows.
  *
- * <p>Area from densities and back by A. Murray (1936), with the exponent of J. A. C. Yule and W. J. Nielsen (1951) as an
+ * <p>Area from densities and back by A. Murray (1936), with the exponent of J. A. C. Yule and W. J. Nielsen (1951) as
+ * an
  * option: 1 leaves it out. Overprints of several screens by H. E. J. Neugebauer (1937), the shares of overlap by
  * M. E. Demichel (1924). Tone gain widens dots before that: with areas measured by Murray and Davies the gain of light
  * spreading under the dots is in them already, so the exponent then stays 1, or it would be counted twice.

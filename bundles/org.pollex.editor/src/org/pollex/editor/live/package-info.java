@@ -7,7 +7,8 @@
 /**
  * Purpose: what a gesture does to the print while it lasts, as numbers: no print is made for it.
  *
- * <p>Way in: {@link org.pollex.editor.live.MarkMeasure} for one mark, {@link org.pollex.editor.live.Readout} for a side.
+ * <p>Way in: {@link org.pollex.editor.live.MarkMeasure} for one mark, {@link org.pollex.editor.live.Readout} for a
+ * side.
  *
  * <p>Does not belong: drawing, and anything of the window system.
  */

@@ -94,7 +94,8 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         setSite(site);
         setInput(input);
         setPartName(input.getName());
-        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName() + " is not a file on disk."));
+        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName() +
+                " is not a file on disk."));
         setTitleToolTip(file.toString());
         site.setSelectionProvider(selection);
         recovery = new Recovery(Platform.getStateLocation(Platform.getBundle("org.pollex.editor")).toPath()

@@ -185,10 +185,12 @@ public final class JobReview {
         Revision revision = newest(job).orElseThrow(() -> new IllegalStateException(
                 "The job has no revision yet; make one first."));
         if (revision.getSignOff() != null) {
-            throw new IllegalStateException("Revision " + revision.getNumber() + " is signed off; make a new one first.");
+            throw new IllegalStateException("Revision " + revision.getNumber() +
+                    " is signed off; make a new one first.");
         }
         if (revision.getNote() != null && !revision.getNote().isBlank()) {
-            throw new IllegalStateException("Revision " + revision.getNumber() + " was sent back; make a new one first.");
+            throw new IllegalStateException("Revision " + revision.getNumber() +
+                    " was sent back; make a new one first.");
         }
         return revision;
     }

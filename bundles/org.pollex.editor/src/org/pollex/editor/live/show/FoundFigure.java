@@ -25,7 +25,9 @@ import org.pollex.editor.view.Scale;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 
-/** Findings of the last check at their places: errors solid, warnings dashed. What concerns a whole side is not drawn. */
+/**
+ * Findings of the last check at their places: errors solid, warnings dashed. What concerns a whole side is not drawn.
+ */
 final class FoundFigure extends Figure {
 
     private static final double WHOLE = 0.2;

@@ -23,7 +23,8 @@ import org.pollex.editor.live.ZoneParts;
 import org.pollex.editor.view.Scale;
 
 /**
- * Over a mark that is being moved, scaled or turned: thin places at their walls, and the part in a zone that is not safe
+ * Over a mark that is being moved, scaled or turned: thin places at their walls, and the part in a zone that is not
+ * safe
  * in the colour of that zone, as it was cut in the background a moment ago.
  */
 final class GestureFigure extends Figure {

@@ -40,7 +40,8 @@ import org.pollex.model.design.TextLine;
 import org.pollex.print.PrintedSide;
 
 /**
- * Keeps the findings of a page up with the art. While a gesture lasts, thin places are looked up again in the background
+ * Keeps the findings of a page up with the art. While a gesture lasts, thin places are looked up again in the
+ * background
  * when the scale changes, and the zones are tested by the hull; afterwards the findings of the exact check stand.
  */
 public final class LiveFindings implements SidePage.PreviewListener, SessionListener {

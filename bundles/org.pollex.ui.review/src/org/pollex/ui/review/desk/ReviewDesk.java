@@ -193,7 +193,8 @@ public final class ReviewDesk extends ViewPart {
         } else {
             Finding finding = entry.finding();
             title.setText((finding.severity() == Severity.ERROR ? "Error" : "Warning") + " in " + entry.file().getName()
-                    + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? " \u2013 waived" : ""));
+                    + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? " \u2013 waived" :
+                            ""));
             message.setText(finding.message().replace("&", "&&"));
             facts.setText(finding.measured().isEmpty() || finding.limit().isEmpty() ? "" : String.format(Locale.ROOT,
                     "Measured %.2f %s, limit %.2f %s", finding.measured().getAsDouble(), finding.unit(),

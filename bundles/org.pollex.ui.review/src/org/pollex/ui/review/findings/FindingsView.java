@@ -38,7 +38,9 @@ import org.pollex.ui.ScreenImages;
 import org.pollex.ui.review.ReviewWork;
 import org.pollex.ui.review.WaiveDialog;
 
-/** What the checks find in the design in front, by side, worst first. Selecting a finding brings its place into view. */
+/**
+ * What the checks find in the design in front, by side, worst first. Selecting a finding brings its place into view.
+ */
 public final class FindingsView extends ViewPart {
 
     /** Id of the view. */
