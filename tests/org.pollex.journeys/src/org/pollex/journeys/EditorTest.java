@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.part.MarkPart;
+import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.model.design.Mark;
 import org.pollex.model.store.ModelFiles;
@@ -95,10 +96,10 @@ class EditorTest {
         double saved = ModelFiles.DESIGNS.load(session.file()).getSides().get(0).getLayers().get(0).getMarks().get(0)
                 .getX();
         assertEquals(boat().getX(), saved);
-        editor.show("back");
+        editor.getAdapter(DesignPages.class).show("back");
         Window.idle();
         Picture.take(display, "editor-back");
-        assertEquals("back", editor.face());
+        assertEquals("back", editor.getAdapter(DesignPages.class).face());
     }
 
     @Test

@@ -6,20 +6,18 @@
  */
 package org.pollex.editor.page;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.CopyOnWriteArrayList;
+import org.eclipse.core.filesystem.EFS;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.Platform;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.gef.commands.CommandStackEvent;
+import org.eclipse.gef.commands.CommandStackEventListener;
 import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.gef.ui.actions.DeleteAction;
@@ -28,84 +26,76 @@ import org.eclipse.gef.ui.actions.SelectAllAction;
 import org.eclipse.gef.ui.actions.UndoAction;
 import org.eclipse.gef.ui.actions.UpdateAction;
 import org.eclipse.jface.action.IAction;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.custom.CTabItem;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.EditorPart;
-import org.locationtech.jts.geom.Envelope;
-import org.pollex.edit.BringBackCommand;
 import org.pollex.editor.live.show.LiveFindings;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.session.SessionListener;
-import org.pollex.editor.work.KeepJob;
-import org.pollex.editor.work.Recovery;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.work.Session;
 import org.pollex.markers.StudioSuite;
 import org.pollex.model.design.Design;
-import org.pollex.model.design.Mark;
-import org.pollex.model.store.ChangedOnDiskException;
 import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
-import org.pollex.print.item.ItemException;
-import org.pollex.print.item.ItemFace;
+import org.pollex.rules.Suite;
 
 /**
  * Edits one design: a page for each face of the item, one history for all of them. A file that cannot be opened is
  * explained in place of the pages. Unsaved work is kept apart and offered back after the program was killed.
  */
-public final class DesignEditor extends EditorPart implements DesignPages {
+public final class DesignEditor extends EditorPart {
 
     /** Id under which the editor is contributed. */
     public static final String ID = "org.pollex.editor.design";
 
     private static final String TROUBLE = "trouble";
-    private static final String KEPT = "kept";
-    private static final String DISK = "disk";
+    private static final String LOCKED = "locked";
+    private static final String RESTORED = "restored";
 
     private final DefaultEditDomain domain = new DefaultEditDomain(this);
     private final ActionRegistry actions = new ActionRegistry();
-    private final Map<String, SidePage> pages = new LinkedHashMap<>();
-    private final Map<String, LiveFindings> live = new LinkedHashMap<>();
-    private final List<PointerListener> pointers = new CopyOnWriteArrayList<>();
-    private final PageSelection selection = new PageSelection();
-    private final Listening listening = new Listening();
+    private final SideTabs tabs = new SideTabs(domain);
+    private final Following following = new Following();
+    private final Listener returning = event -> lookAtDisk();
     private Composite body;
     private MessageBar bar;
-    private CTabFolder tabs;
     private Path file;
     private Session session;
-    private Recovery recovery;
-    private KeepJob keeping;
+    private Unsaved unsaved;
+    private DiskWatch disk;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
         setSite(site);
         setInput(input);
         setPartName(input.getName());
-        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName() +
-                " is not a file on disk."));
+        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName()
+                + " is not a file on disk."));
+        unsaved = new Unsaved(file);
         setTitleToolTip(file.toString());
-        site.setSelectionProvider(selection);
-        recovery = new Recovery(Platform.getStateLocation(Platform.getBundle("org.pollex.editor")).toPath()
-                .resolve("unsaved"));
-        keeping = new KeepJob(recovery, file);
-        for (UpdateAction each : List.of(new UndoAction(this), new RedoAction(this))) {
-            actions.registerAction((IAction) each);
-        }
-        actions.registerAction(new DeleteAction((org.eclipse.ui.IWorkbenchPart) this));
+        site.setSelectionProvider(tabs.selection());
+        domain.setDefaultTool(new PanTool());
+        domain.loadDefaultTool();
+        actions.registerAction(new UndoAction(this));
+        actions.registerAction(new RedoAction(this));
+        actions.registerAction(new DeleteAction((IWorkbenchPart) this));
         actions.registerAction(new SelectAllAction(this));
+        site.getShell().addListener(SWT.Activate, returning);
     }
 
     @Override
@@ -119,27 +109,51 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         open();
     }
 
-    /** Opens the file anew and shows it, or why it cannot be shown. */
+    /** Opens the file and shows it, or why it cannot be shown. */
     private void open() {
-        closeSession();
-        for (org.eclipse.swt.widgets.Control child : body.getChildren()) {
+        try {
+            show(ModelFiles.DESIGNS.open(file), false);
+        } catch (StoreException e) {
+            clear();
+            TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures());
+            body.layout(true, true);
+        }
+    }
+
+    private void clear() {
+        if (session != null) {
+            domain.getCommandStack().removeCommandStackEventListener(following);
+            session.close();
+            session = null;
+        }
+        tabs.close();
+        for (Control child : body.getChildren()) {
             child.dispose();
         }
+    }
+
+    private void show(Opened<Design> opened, boolean notSaved) throws StoreException {
+        Suite suite = StudioSuite.get().near(file.getParent());
+        clear();
+        domain.getCommandStack().flush();
         bar = new MessageBar(body);
-        try {
-            session = new Session(ModelFiles.DESIGNS.open(file), StudioSuite.get().near(file.getParent()),
-                    domain.getCommandStack(), this::soon);
-            showPages();
-        } catch (StoreException e) {
-            session = null;
-            TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures());
+        session = new Session(opened, suite, domain.getCommandStack(), this::soon);
+        disk = new DiskWatch(session, bar, this::soon, this::readAnew);
+        domain.getCommandStack().addCommandStackEventListener(following);
+        session.add(following);
+        tabs.create(body, session);
+        if (notSaved) {
+            session.take(opened, true);
         }
+        session.start();
+        unsaved.offer(session, bar);
         body.layout(true, true);
+        firePropertyChange(PROP_DIRTY);
+        lookAtDisk();
     }
 
     private List<MessageBar.Answer> cures() {
         List<MessageBar.Answer> cures = new ArrayList<>();
-        cures.add(new MessageBar.Answer("Try again", this::open));
         try {
             if (ModelFiles.DESIGNS.lastGood(file).isPresent()) {
                 cures.add(new MessageBar.Answer("Open the last good copy", this::recoverLastGood));
@@ -147,68 +161,18 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         } catch (StoreException e) {
             ILog.of(DesignEditor.class).warn("The last good copy could not be looked for", e);
         }
+        cures.add(new MessageBar.Answer("Try again", this::open));
         cures.add(new MessageBar.Answer("Show in folder", () -> Program.launch(file.getParent().toString())));
+        cures.add(new MessageBar.Answer("Close", () -> getSite().getPage().closeEditor(this, false)));
         return cures;
     }
 
     private void recoverLastGood() {
         try {
-            ModelFiles.DESIGNS.recover(file);
+            show(ModelFiles.DESIGNS.recover(file), true);
+            bar.show(RESTORED, "This is the last good copy. Saving puts it in place of the damaged file.");
+        } catch (StoreException e) {
             open();
-        } catch (StoreException e) {
-            MessageDialog.openError(getSite().getShell(), "Last good copy", e.getMessage());
-        }
-    }
-
-    private void showPages() {
-        CommandStack history = domain.getCommandStack();
-        history.addCommandStackEventListener(listening);
-        session.add(listening);
-        tabs = new CTabFolder(body, SWT.BOTTOM | SWT.FLAT);
-        tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        for (String face : faces()) {
-            SidePage page = new SidePage(tabs, session, face, domain, pointers);
-            pages.put(face, page);
-            live.put(face, new LiveFindings(page, session));
-            CTabItem tab = new CTabItem(tabs, SWT.NONE);
-            tab.setText(Character.toUpperCase(face.charAt(0)) + face.substring(1));
-            tab.setControl(page.control());
-            tab.setData(face);
-        }
-        tabs.setSelection(0);
-        tabs.addListener(SWT.Selection, event -> selection.show(page()));
-        selection.show(page());
-        session.start();
-        offerKept();
-    }
-
-    private List<String> faces() {
-        try {
-            return session.suite().item(session.design().getProduct()).faces().stream().map(ItemFace::name).toList();
-        } catch (ItemException e) {
-            bar.show(TROUBLE, e.getMessage());
-            List<String> names = session.design().getSides().stream().map(each -> each.getName()).toList();
-            return names.isEmpty() ? List.of("front") : names;
-        }
-    }
-
-    private void offerKept() {
-        try {
-            recovery.kept(file).ifPresent(bytes -> bar.show(KEPT,
-                    "Work on this design was not saved when the program ended.",
-                    new MessageBar.Answer("Bring it back", () -> bringBack(bytes)),
-                    new MessageBar.Answer("Throw it away", keeping::drop)));
-        } catch (IOException e) {
-            ILog.of(DesignEditor.class).warn("Unsaved work could not be looked for", e);
-        }
-    }
-
-    private void bringBack(byte[] bytes) {
-        try {
-            Design kept = ModelFiles.DESIGNS.read(new java.io.ByteArrayInputStream(bytes), file.toString());
-            session.run(new BringBackCommand("Bring back unsaved work", session.design(), kept));
-        } catch (StoreException e) {
-            bar.show(KEPT, "The unsaved work cannot be read and is left where it is. " + e.getMessage());
         }
     }
 
@@ -216,26 +180,30 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         Display display = getSite().getShell() == null ? null : getSite().getShell().getDisplay();
         if (display != null && !display.isDisposed()) {
             display.asyncExec(() -> {
-                if (body != null && !body.isDisposed()) {
+                if (body != null && !body.isDisposed() && session != null) {
                     run.run();
                 }
             });
         }
     }
 
-    /** The page in front. */
+    /** The page in front; null while the file cannot be shown. */
     public SidePage page() {
-        return pages.get(face());
+        return tabs.page();
     }
 
     /** The findings over the page in front. */
     public LiveFindings live() {
-        return live.get(face());
+        return tabs.live();
     }
 
-    /** The pages by face. */
+    /** The pages, one for each face. */
     public List<SidePage> pages() {
-        return List.copyOf(pages.values());
+        return tabs.all();
+    }
+
+    SideTabs tabs() {
+        return tabs;
     }
 
     /** An action by its id; null when there is none. */
@@ -248,43 +216,67 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         if (session == null) {
             return;
         }
-        try {
-            session.save();
-            firePropertyChange(PROP_DIRTY);
-        } catch (ChangedOnDiskException e) {
-            askAboutDisk();
-        } catch (StoreException e) {
-            monitor.setCanceled(true);
-            MessageDialog.openError(getSite().getShell(), "Not saved", e.getMessage());
-        }
-        if (!isDirty()) {
-            keeping.drop();
-            refreshResource(monitor);
-        }
-    }
-
-    private void askAboutDisk() {
-        int answer = MessageDialog.open(MessageDialog.QUESTION, getSite().getShell(), "Changed on disk",
-                file.getFileName() + " was changed by another program since it was opened. Overwriting keeps the other "
-                        + "version as the last good copy; reading it anew gives up your changes.",
-                SWT.NONE, "Overwrite", "Read anew", "Cancel");
-        try {
-            if (answer == 0) {
-                session.overwrite();
-                firePropertyChange(PROP_DIRTY);
-            } else if (answer == 1) {
-                readAnew();
+        Saving.Saved saved = new Saving(getSite().getShell(), session).save();
+        switch (saved.outcome()) {
+            case READ_ANEW -> readAnew();
+            case NOT_SAVED -> monitor.setCanceled(true);
+            case SAVED -> {
+                unsaved.drop();
+                bar.clear(RESTORED);
+                refreshResource(monitor);
             }
-        } catch (StoreException e) {
-            MessageDialog.openError(getSite().getShell(), "Not saved", e.getMessage());
+            default -> throw new IllegalStateException(saved.toString());
+        }
+        firePropertyChange(PROP_DIRTY);
+        saved.copy().ifPresent(this::openBeside);
+        lookAtDisk();
+    }
+
+    @Override
+    public void doSaveAs() {
+        if (session == null) {
+            return;
+        }
+        new Saving(getSite().getShell(), session).saveAs().ifPresent(target -> {
+            if (target.equals(file)) {
+                open();
+            } else {
+                unsaved.drop();
+                IWorkbenchPage page = getSite().getPage();
+                openBeside(target);
+                page.closeEditor(this, false);
+            }
+        });
+    }
+
+    private void openBeside(Path target) {
+        try {
+            IDE.openEditorOnFileStore(getSite().getPage(), EFS.getStore(target.toUri()));
+        } catch (CoreException e) {
+            ILog.of(DesignEditor.class).error("The copy was saved but could not be opened: " + target, e);
         }
     }
 
+    @Override
+    public boolean isSaveAsAllowed() {
+        return session != null;
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session != null && session.dirty();
+    }
+
+    /** Takes the file as it is now; the pages stay. */
     private void readAnew() {
-        keeping.drop();
-        domain.getCommandStack().flush();
-        open();
-        firePropertyChange(PROP_DIRTY);
+        unsaved.drop();
+        try {
+            session.take(ModelFiles.DESIGNS.open(file), false);
+            firePropertyChange(PROP_DIRTY);
+            lookAtDisk();
+        } catch (StoreException e) {
+            open();
+        }
     }
 
     private void refreshResource(IProgressMonitor monitor) {
@@ -292,25 +284,10 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         if (resource != null) {
             try {
                 resource.refreshLocal(0, monitor);
-            } catch (org.eclipse.core.runtime.CoreException e) {
+            } catch (CoreException e) {
                 ILog.of(DesignEditor.class).warn("The saved file could not be looked at again", e);
             }
         }
-    }
-
-    @Override
-    public void doSaveAs() {
-        // a copy is made in the jobs view, where its art goes along
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
-    }
-
-    @Override
-    public boolean isDirty() {
-        return session != null && domain.getCommandStack().isDirty();
     }
 
     @Override
@@ -324,17 +301,8 @@ public final class DesignEditor extends EditorPart implements DesignPages {
     }
 
     private void lookAtDisk() {
-        try {
-            if (!session.changedOnDisk()) {
-                bar.clear(DISK);
-            } else if (isDirty()) {
-                bar.show(DISK, "Another program changed this file. Saving will ask what to keep.",
-                        new MessageBar.Answer("Read anew and give up my changes", this::readAnew));
-            } else {
-                soon(this::readAnew);
-            }
-        } catch (StoreException e) {
-            bar.show(DISK, e.getMessage());
+        if (session != null && body != null && !body.isDisposed()) {
+            disk.look();
         }
     }
 
@@ -344,7 +312,7 @@ public final class DesignEditor extends EditorPart implements DesignPages {
         if (type == DesignSession.class || type == Session.class) {
             found = session;
         } else if (type == DesignPages.class) {
-            found = session == null ? null : this;
+            found = session == null ? null : tabs;
         } else if (type == CommandStack.class) {
             found = domain.getCommandStack();
         } else if (type == ActionRegistry.class) {
@@ -359,76 +327,21 @@ public final class DesignEditor extends EditorPart implements DesignPages {
 
     @Override
     public void dispose() {
-        closeSession();
-        keeping.cancel();
-        if (!isDirty()) {
-            keeping.drop();
+        getSite().getShell().removeListener(SWT.Activate, returning);
+        if (session != null) {
+            domain.getCommandStack().removeCommandStackEventListener(following);
+            session.close();
+            unsaved.drop();
         }
+        tabs.close();
         actions.dispose();
         super.dispose();
     }
 
-    private void closeSession() {
-        if (session != null) {
-            domain.getCommandStack().removeCommandStackEventListener(listening);
-            session.close();
-        }
-        pages.values().stream().filter(page -> !page.control().isDisposed())
-                .forEach(page -> domain.removeViewer(page.viewer()));
-        pages.clear();
-        live.clear();
-    }
-
-    @Override
-    public String face() {
-        return tabs == null || tabs.isDisposed() || tabs.getSelection() == null ? ""
-                : (String) tabs.getSelection().getData();
-    }
-
-    @Override
-    public void show(String face) {
-        for (CTabItem tab : tabs.getItems()) {
-            if (face.equals(tab.getData()) && tabs.getSelection() != tab) {
-                tabs.setSelection(tab);
-                selection.show(page());
-            }
-        }
-    }
-
-    @Override
-    public void reveal(String face, Envelope place) {
-        show(face);
-        if (page() != null && !place.isNull()) {
-            page().reveal(place);
-        }
-    }
-
-    @Override
-    public List<Mark> selected() {
-        return page() == null ? List.of() : page().selected();
-    }
-
-    @Override
-    public void select(List<? extends Mark> marks) {
-        if (page() != null) {
-            page().select(marks);
-        }
-    }
-
-    @Override
-    public void add(PointerListener listener) {
-        pointers.add(listener);
-    }
-
-    @Override
-    public void remove(PointerListener listener) {
-        pointers.remove(listener);
-    }
-
-    private final class Listening implements SessionListener, org.eclipse.gef.commands.CommandStackEventListener {
+    private final class Following implements SessionListener, CommandStackEventListener {
 
         @Override
-        public void stackChanged(org.eclipse.gef.commands.CommandStackEvent event) {
+        public void stackChanged(CommandStackEvent event) {
             if (event.isPostChangeEvent()) {
                 firePropertyChange(PROP_DIRTY);
                 actions.getActions().forEachRemaining(each -> {
@@ -436,26 +349,24 @@ public final class DesignEditor extends EditorPart implements DesignPages {
                         update.update();
                     }
                 });
-                if (isDirty()) {
-                    keeping.keep(EcoreUtil.copy(session.design()));
-                }
+                unsaved.changed(session);
             }
         }
 
         @Override
         public void changed() {
-            pages.values().forEach(SidePage::refresh);
+            tabs.refresh();
             tell();
         }
 
         private void tell() {
-            session.trouble().or(session::locked).ifPresentOrElse(each -> bar.show(TROUBLE, each),
-                    () -> bar.clear(TROUBLE));
+            session.trouble().ifPresentOrElse(each -> bar.show(TROUBLE, each), () -> bar.clear(TROUBLE));
+            session.locked().ifPresentOrElse(each -> bar.show(LOCKED, each), () -> bar.clear(LOCKED));
         }
 
         @Override
         public void known(Known known) {
-            pages.values().forEach(each -> each.known(known));
+            tabs.known(known);
             tell();
         }
     }

@@ -6,74 +6,96 @@
  */
 package org.pollex.editor.page;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
-/** A line above the pages that says what the user should know or decide; takes no room while it is empty. */
+/**
+ * Lines above the pages that say what the user should know or decide, one for each subject; takes no room while there
+ * are none.
+ */
 final class MessageBar {
 
     /** A button: its label, and what it does. */
     record Answer(String label, Runnable action) {
     }
 
+    private record Row(String sentence, Composite line) {
+    }
+
     private final Composite bar;
-    private String subject = "";
+    private final Map<String, Row> rows = new LinkedHashMap<>();
 
     MessageBar(Composite parent) {
         bar = new Composite(parent, SWT.NONE);
         bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        ((GridData) bar.getLayoutData()).exclude = true;
-        bar.setVisible(false);
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        bar.setLayout(layout);
+        lay();
     }
 
     /**
-     * Shows a sentence with answers in place of what was shown. Any answer clears the bar.
+     * Shows a sentence with answers in place of what was shown about the same subject. Any answer clears it.
      *
      * @param about what it is about, so that it can be taken back by {@link #clear(String)}
      */
     void show(String about, String sentence, Answer... answers) {
-        for (Control child : bar.getChildren()) {
-            child.dispose();
+        Row before = rows.get(about);
+        if (before != null && before.sentence().equals(sentence)) {
+            return;
         }
-        subject = about;
+        if (before != null) {
+            before.line().dispose();
+        }
+        Composite line = new Composite(bar, SWT.NONE);
+        line.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         GridLayout layout = new GridLayout(2 + answers.length, false);
         layout.marginHeight = 3;
-        bar.setLayout(layout);
-        Label sign = new Label(bar, SWT.NONE);
+        line.setLayout(layout);
+        Label sign = new Label(line, SWT.NONE);
         sign.setText("\u26A0");
-        Label text = new Label(bar, SWT.WRAP);
+        Label text = new Label(line, SWT.WRAP);
         text.setText(sentence.replace("&", "&&"));
-        text.setToolTipText(sentence);
         GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
         data.widthHint = 200;
         text.setLayoutData(data);
         for (Answer answer : answers) {
-            Button button = new Button(bar, SWT.PUSH);
+            Button button = new Button(line, SWT.PUSH);
             button.setText(answer.label());
             button.addListener(SWT.Selection, event -> {
                 clear(about);
                 answer.action().run();
             });
         }
-        setShown(true);
+        rows.put(about, new Row(sentence, line));
+        lay();
     }
 
     /** Takes back what is shown about a subject. */
     void clear(String about) {
-        if (subject.equals(about)) {
-            subject = "";
-            setShown(false);
+        Row row = rows.remove(about);
+        if (row != null) {
+            row.line().dispose();
+            lay();
         }
     }
 
-    private void setShown(boolean on) {
-        ((GridData) bar.getLayoutData()).exclude = !on;
-        bar.setVisible(on);
+    /** Takes back what is shown about subjects whose name begins so. */
+    void clearAll(String beginning) {
+        rows.keySet().stream().filter(about -> about.startsWith(beginning)).toList().forEach(this::clear);
+    }
+
+    private void lay() {
+        ((GridData) bar.getLayoutData()).exclude = rows.isEmpty();
+        bar.setVisible(!rows.isEmpty());
         bar.requestLayout();
     }
 }

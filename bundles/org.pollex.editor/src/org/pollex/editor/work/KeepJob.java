@@ -25,7 +25,12 @@ public final class KeepJob extends Job {
 
     private final Recovery recovery;
     private final Path file;
-    private final AtomicReference<Design> newest = new AtomicReference<>();
+    private final AtomicReference<Work> newest = new AtomicReference<>();
+
+    private record Work(Design copy, String base) {
+    }
+
+    private volatile boolean takesOver;
 
     public KeepJob(Recovery recovery, Path file) {
         super("Keeping unsaved work on " + file.getFileName());
@@ -35,10 +40,15 @@ public final class KeepJob extends Job {
         setPriority(Job.DECORATE);
     }
 
-    /** Keeps a copy that nobody changes any more. */
-    public void keep(Design copy) {
-        newest.set(copy);
+    /** Keeps a copy that nobody changes any more; {@code base} is the SHA-256 of the file it began from. */
+    public void keep(Design copy, String base) {
+        newest.set(new Work(copy, base));
         schedule(PAUSE);
+    }
+
+    /** What was set aside goes as soon as newer work, which holds it, is kept. */
+    public void takeOver() {
+        takesOver = true;
     }
 
     /** The work is saved or given up: nothing is kept. */
@@ -48,6 +58,10 @@ public final class KeepJob extends Job {
         try {
             join();
             recovery.drop(file);
+            if (takesOver) {
+                recovery.dropAside(file);
+                takesOver = false;
+            }
         } catch (IOException e) {
             ILog.of(KeepJob.class).warn("A copy of unsaved work could not be removed", e);
         } catch (InterruptedException e) {
@@ -57,10 +71,14 @@ public final class KeepJob extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        Design copy = newest.getAndSet(null);
-        if (copy != null) {
+        Work work = newest.getAndSet(null);
+        if (work != null) {
             try {
-                recovery.keep(file, ModelFiles.DESIGNS.write(copy));
+                recovery.keep(file, work.base(), ModelFiles.DESIGNS.write(work.copy()));
+                if (takesOver) {
+                    recovery.dropAside(file);
+                    takesOver = false;
+                }
             } catch (IOException | StoreException e) {
                 ILog.of(KeepJob.class).warn("Unsaved work could not be kept", e);
             }

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.gef.commands.CommandStackEventListener;
 import org.pollex.editor.figure.MarkLook;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
@@ -37,7 +38,13 @@ public final class Session implements DesignSession {
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final PrintJob printing;
     private final MarkLooks looks;
+    private final CommandStackEventListener following = event -> {
+        if (event.isPostChangeEvent()) {
+            changed();
+        }
+    };
     private Opened<Design> opened;
+    private boolean unsaved;
     private Optional<Known> known = Optional.empty();
     private Optional<String> trouble = Optional.empty();
     private Optional<String> lock = Optional.empty();
@@ -59,11 +66,7 @@ public final class Session implements DesignSession {
         CachedArt art = new CachedArt(suite, opened.path());
         looks = new MarkLooks(suite, art, answer -> window.accept(() -> looked(answer)));
         printing = new PrintJob(suite, opened.path(), art, answer -> window.accept(() -> printed(answer)));
-        history.addCommandStackEventListener(event -> {
-            if (event.isPostChangeEvent()) {
-                changed();
-            }
-        });
+        history.addCommandStackEventListener(following);
     }
 
     /** Begins the first print. */
@@ -74,9 +77,29 @@ public final class Session implements DesignSession {
     /** Ends all work in the background; the session must not be used afterwards. */
     public void close() {
         closed = true;
+        history.removeCommandStackEventListener(following);
         printing.cancel();
         looks.close();
         listeners.clear();
+    }
+
+    /** Goes on with another state of the same file; the history begins anew. Dirty until saved when {@code unsaved}. */
+    public void take(Opened<Design> other, boolean notSaved) {
+        opened = other;
+        unsaved = notSaved;
+        looks.forget();
+        history.flush();
+        changed();
+    }
+
+    /** The design and the file as it was when it was read or saved. */
+    public Opened<Design> opened() {
+        return opened;
+    }
+
+    /** Whether the design differs from what was read or saved last. */
+    public boolean dirty() {
+        return unsaved || history.isDirty();
     }
 
     private void changed() {
@@ -174,11 +197,6 @@ public final class Session implements DesignSession {
         listeners.remove(listener);
     }
 
-    /** Whether the file was changed by somebody else since it was opened or saved. */
-    public boolean changedOnDisk() throws StoreException {
-        return ModelFiles.DESIGNS.changedOnDisk(opened);
-    }
-
     /**
      * Saves where the design came from.
      *
@@ -186,12 +204,14 @@ public final class Session implements DesignSession {
      */
     public void save() throws StoreException {
         opened = ModelFiles.DESIGNS.save(opened);
+        unsaved = false;
         history.markSaveLocation();
     }
 
     /** Saves over whatever is in the file now. */
     public void overwrite() throws StoreException {
         opened = ModelFiles.DESIGNS.replace(design(), opened.path());
+        unsaved = false;
         history.markSaveLocation();
     }
 }
