@@ -1,0 +1,14 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Purpose: takes SVG files dropped on the page.
+ *
+ * <p>Way in: {@link org.pollex.editor.drop.ArtDrop}.
+ *
+ * <p>Does not belong: reading art.
+ */
+package org.pollex.editor.drop;
