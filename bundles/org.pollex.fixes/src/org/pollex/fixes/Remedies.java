@@ -254,8 +254,8 @@ public final class Remedies {
         Fit fit = LargestPlacement.in(face.safe()).at(area, 0);
         if (fit.scale() < factor) {
             return new Remedy.Refused(String.format(java.util.Locale.ROOT,
-                    "It would have to be %.2f times as large, but only %.2f times fits the safe zone; simplify the art, "
-                    + "thicken it, or choose a larger product.", factor, fit.scale()));
+                    "It would have to be %.2f times as large, but only %.2f times fits the safe zone; simplify the "
+                    + "art, thicken it, or choose a larger product.", factor, fit.scale()));
         }
         Coordinate shift = fitsInPlace(area, face, factor, middle)
                 ? new Coordinate(middle.x * (1 - factor), middle.y * (1 - factor)) : shortest(face, fit, factor);

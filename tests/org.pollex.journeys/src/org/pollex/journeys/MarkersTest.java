@@ -6,20 +6,27 @@
  */
 package org.pollex.journeys;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.ui.IMarkerResolution;
+import org.eclipse.ui.ide.IDE;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.model.design.Mark;
@@ -70,6 +77,37 @@ class MarkersTest {
         ModelFiles.DESIGNS.save(opened);
         file.refreshLocal(IResource.DEPTH_ZERO, null);
         Window.until("the mended line is no longer marked", () -> found(file, "line-too-thin").isEmpty());
+    }
+
+    @Test
+    void aRemedyOnTheMarkerMendsTheClosedDesignAndTheOpenOne() throws Exception {
+        IFile file = add();
+        Window.until("the thin line is marked", () -> !found(file, "line-too-thin").isEmpty());
+        IMarker marker = marker(file, "line-too-thin");
+        assertTrue(IDE.getMarkerHelpRegistry().hasResolutions(marker));
+        IMarkerResolution scale = Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker))
+                .filter(each -> each.getLabel().equals("Scale up to the limit")).findFirst().orElseThrow();
+        byte[] before = Files.readAllBytes(folder.resolve("marked.design"));
+        DesignEditor editor = (DesignEditor) IDE.openEditor(Window.page(), file);
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        Window.until("the design is checked", session::fresh);
+        scale.run(marker);
+        assertTrue(editor.isDirty(), "the open design was not mended in its editor");
+        session.history().undo();
+        assertFalse(editor.isDirty());
+        Window.closeEditors();
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve("marked.design")));
+        scale.run(marker);
+        Window.until("the closed design is mended, saved and checked again",
+                () -> found(file, "line-too-thin").isEmpty());
+        assertEquals(1.25, ModelFiles.DESIGNS.load(folder.resolve("marked.design")).getSides().get(0).getLayers()
+                .get(0).getMarks().get(0).getScale(), 0.01);
+    }
+
+    private static IMarker marker(IFile file, String check) throws Exception {
+        return Arrays.stream(file.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO))
+                .filter(each -> each.getAttribute("check", "").equals(check)
+                        && each.getAttribute("side", "").equals("front")).findFirst().orElseThrow();
     }
 
     @Test

@@ -215,7 +215,10 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     public void known(Known known) {
         Limits limits = limits();
         PrintedSide side = known.printed().side(page.face()).orElse(null);
-        found.show(known.findings().stream().filter(each -> each.side().equals(page.face())).toList(),
+        // what concerns everything that is printed has no place of its own
+        Envelope all = side == null ? new Envelope() : side.printed().getEnvelopeInternal();
+        found.show(known.findings().stream().filter(each -> each.side().equals(page.face())
+                && !each.where().getEnvelopeInternal().equals(all)).toList(),
                 page.item().area().getEnvelopeInternal());
         found.setVisible(mark == null);
         if (limits == null || side == null) {

@@ -1,0 +1,50 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.pictures;
+
+import java.awt.image.BufferedImage;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.pollex.editor.session.Known;
+import org.pollex.output.picture.MaterialPicture;
+import org.pollex.output.picture.PictureOptions;
+
+/** All sides of the design on their material, as large as the view allows. */
+public final class MockupView extends PictureView {
+
+    /** Id of the view. */
+    public static final String ID = "org.pollex.ui.pictures.mockup";
+
+    private static final double MM_PER_INCH = 25.4;
+    private static final double MARGINS = 8;
+
+    private volatile boolean zones;
+
+    @Override
+    protected void controls(Composite bar) {
+        GridLayoutFactory.swtDefaults().applyTo(bar);
+        Button show = new Button(bar, SWT.CHECK);
+        show.setText("Show &zones");
+        show.addListener(SWT.Selection, event -> {
+            zones = show.getSelection();
+            repaint();
+        });
+    }
+
+    @Override
+    protected BufferedImage picture(Known known, Point size, int backdrop) {
+        int faces = known.printed().item().faces().size();
+        double wide = MARGINS / 2 + faces * (known.printed().item().width() + MARGINS / 2);
+        double high = known.printed().item().height() + MARGINS * (zones ? 2 : 1);
+        int dpi = (int) (MM_PER_INCH * Math.min(size.x / wide, size.y / high));
+        dpi = Math.max(PictureOptions.DPI_MIN, Math.min(PictureOptions.DPI_MAX / 2, dpi));
+        return MaterialPicture.of(known.printed(), PictureOptions.of(dpi).withZones(zones).on(backdrop));
+    }
+}

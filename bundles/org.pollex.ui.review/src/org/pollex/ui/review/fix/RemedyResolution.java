@@ -1,0 +1,149 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.review.fix;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.SubMonitor;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.views.markers.WorkbenchMarkerResolution;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.session.Known;
+import org.pollex.fixes.Remedies;
+import org.pollex.fixes.Remedy;
+import org.pollex.markers.FindingMarkers;
+import org.pollex.rules.Finding;
+
+/**
+ * One remedy for the findings of some markers. A design that is open is changed in its editor, where it can be taken
+ * back; one that is closed is changed and saved in the background.
+ */
+final class RemedyResolution extends WorkbenchMarkerResolution {
+
+    private final IMarker marker;
+    private final String remedy;
+
+    RemedyResolution(IMarker marker, String remedy) {
+        this.marker = marker;
+        this.remedy = remedy;
+    }
+
+    @Override
+    public String getLabel() {
+        return Remedies.label(remedy);
+    }
+
+    @Override
+    public String getDescription() {
+        return Remedies.label(remedy) + ", as one step that can be undone while the design is open.";
+    }
+
+    @Override
+    public Image getImage() {
+        return null;
+    }
+
+    @Override
+    public IMarker[] findOtherMarkers(IMarker[] markers) {
+        return Arrays.stream(markers).filter(each -> !each.equals(marker) && List.of(each.getAttribute("fixes", "")
+                .split(" ")).contains(remedy)).toArray(IMarker[]::new);
+    }
+
+    @Override
+    public void run(IMarker only) {
+        run(new IMarker[] {only}, null);
+    }
+
+    @Override
+    public void run(IMarker[] markers, IProgressMonitor monitor) {
+        Map<IFile, List<Finding>> files = new LinkedHashMap<>();
+        for (IMarker each : markers) {
+            if (each.exists() && each.getResource() instanceof IFile file) {
+                files.computeIfAbsent(file, key -> new ArrayList<>()).add(FindingMarkers.of(each));
+            }
+        }
+        Map<IFile, List<Finding>> closed = new LinkedHashMap<>();
+        files.forEach((file, findings) -> {
+            Optional<DesignSession> open = session(file);
+            if (open.isPresent()) {
+                inEditor(open.get(), findings);
+            } else {
+                closed.put(file, findings);
+            }
+        });
+        if (!closed.isEmpty()) {
+            Job job = new Job(getLabel()) {
+                @Override
+                protected IStatus run(IProgressMonitor progress) {
+                    SubMonitor each = SubMonitor.convert(progress, getName(), closed.size());
+                    List<String> refused = new ArrayList<>();
+                    for (Map.Entry<IFile, List<Finding>> entry : closed.entrySet()) {
+                        if (progress.isCanceled()) {
+                            return Status.CANCEL_STATUS;
+                        }
+                        each.subTask(entry.getKey().getName());
+                        ClosedDesign.mend(entry.getKey(), remedy, entry.getValue())
+                                .ifPresent(why -> refused.add(entry.getKey().getName() + ": " + why));
+                        each.worked(1);
+                    }
+                    return refused.isEmpty() ? Status.OK_STATUS : Status.info(String.join("\n", refused));
+                }
+            };
+            job.setUser(true);
+            job.schedule();
+        }
+    }
+
+    private void inEditor(DesignSession session, List<Finding> findings) {
+        Optional<Known> known = session.known();
+        String why = session.locked().orElse("The design is still being checked; try again in a moment.");
+        if (session.locked().isEmpty() && known.isPresent()) {
+            Remedy answer = new Remedies(session.suite(), session.design(), known.get().printed()).applyAll(remedy,
+                    findings);
+            if (answer instanceof Remedy.Done done) {
+                session.run(done.command());
+                return;
+            }
+            why = ((Remedy.Refused) answer).why();
+        }
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        if (window != null) {
+            org.eclipse.jface.dialogs.MessageDialog.openInformation(window.getShell(), getLabel(), why);
+        }
+    }
+
+    private static Optional<DesignSession> session(IFile file) {
+        for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+            for (IWorkbenchPage page : window.getPages()) {
+                for (IEditorReference reference : page.getEditorReferences()) {
+                    IEditorPart editor = reference.getEditor(false);
+                    DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
+                    if (session != null && file.getLocation() != null
+                            && session.file().equals(file.getLocation().toPath())) {
+                        return Optional.of(session);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,101 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.ui.ScreenScale;
+import org.pollex.ui.pictures.AfarView;
+import org.pollex.ui.pictures.LoupeView;
+import org.pollex.ui.pictures.MockupView;
+import org.pollex.ui.pictures.TrueSizeView;
+
+/** A designer looks at a design at true size, through the loupe, on its material and from afar. */
+class PicturesTest {
+
+    @TempDir
+    Path folder;
+
+    private DesignEditor editor;
+
+    @AfterEach
+    void close() {
+        for (String id : new String[] {TrueSizeView.ID, LoupeView.ID, MockupView.ID, AfarView.ID}) {
+            IViewPart view = Window.page().findView(id);
+            if (view != null) {
+                Window.page().hideView(view);
+            }
+        }
+        Window.closeEditors();
+    }
+
+    private void open() throws Exception {
+        Window.fill();
+        editor = (DesignEditor) Window.open(Samples.ferry(folder, "seen"));
+        Window.until("the print is there", editor.getAdapter(DesignSession.class)::fresh);
+    }
+
+    @Test
+    void trueSizeFollowsTheMeasuredScreen() throws Exception {
+        open();
+        ScreenScale.set(Window.display(), 5);
+        TrueSizeView view = (TrueSizeView) Window.page().showView(TrueSizeView.ID);
+        Window.until("it is painted", view::painted);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-truesize");
+        Point before = view.pictureSize();
+        Window.page().hideView(view);
+        ScreenScale.set(Window.display(), 8);
+        TrueSizeView again = (TrueSizeView) Window.page().showView(TrueSizeView.ID);
+        Window.until("it is painted", again::painted);
+        assertEquals(8.0 / 5, (double) again.pictureSize().x / before.x, 0.02);
+        // two picks of 26 mm and their margins
+        assertEquals((3 * 4 + 2 * 26) * 8, again.pictureSize().x, 12);
+    }
+
+    @Test
+    void theLoupeFollowsThePointer() throws Exception {
+        open();
+        LoupeView view = (LoupeView) Window.page().showView(LoupeView.ID);
+        Window.idle();
+        Control canvas = editor.page().viewer().getControl();
+        int[] at = EditorTest.middle(editor, editor.getAdapter(DesignSession.class).design().getSides().get(0)
+                .getLayers().get(0).getMarks().get(0));
+        Window.mouse(canvas, SWT.MouseMove, at[0], at[1], 0, 0);
+        Window.until("it is painted", view::painted);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-loupe");
+        assertEquals(0, view.place().x, 0.2);
+        assertEquals(-3, view.place().y, 0.2);
+    }
+
+    @Test
+    void onMaterialAndFromAfar() throws Exception {
+        open();
+        MockupView mockup = (MockupView) Window.page().showView(MockupView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the mock-up is painted", mockup::painted);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-mockup");
+        AfarView afar = (AfarView) Window.page().showView(AfarView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the view from afar is painted", afar::painted);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-afar");
+        assertTrue(afar.pictureSize().x > 100);
+    }
+}
