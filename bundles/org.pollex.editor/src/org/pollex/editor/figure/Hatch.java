@@ -16,6 +16,7 @@ import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Pattern;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Display;
 
 /**
  * Hatches that tell zones apart without colour: every line has a dark core and light flanks, so that it reads on any
@@ -47,8 +48,7 @@ public final class Hatch {
      * @param core      colour of the strokes
      */
     public static void fill(Graphics graphics, Device device, Path path, Kind kind, double zoom, RGB core) {
-        Image tile = new Image(device, tile(kind, core));
-        Pattern pattern = new Pattern(device, tile);
+        Pattern pattern = pattern(device, kind, core);
         Path scaled = scaled(device, path, zoom);
         graphics.pushState();
         try {
@@ -58,9 +58,26 @@ public final class Hatch {
         } finally {
             graphics.popState();
             scaled.dispose();
+        }
+    }
+
+    /** Tiles are made once for each window system connection, which keeps them until it ends. */
+    private static Pattern pattern(Device device, Kind kind, RGB core) {
+        if (!(device instanceof Display display)) {
+            throw new IllegalArgumentException("hatches are drawn on the screen only");
+        }
+        String key = Hatch.class.getName() + kind + core;
+        if (display.getData(key) instanceof Pattern known) {
+            return known;
+        }
+        Image tile = new Image(display, tile(kind, core));
+        Pattern pattern = new Pattern(display, tile);
+        display.setData(key, pattern);
+        display.disposeExec(() -> {
             pattern.dispose();
             tile.dispose();
-        }
+        });
+        return pattern;
     }
 
     private static Path scaled(Device device, Path path, double zoom) {

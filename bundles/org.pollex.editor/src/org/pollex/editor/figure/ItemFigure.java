@@ -59,6 +59,9 @@ public final class ItemFigure extends Figure {
 
     /** Shows another item or material. */
     public void show(ItemLook shown) {
+        if (area != null && shown == look) {
+            return;
+        }
         if (area != null) {
             area.dispose();
         }

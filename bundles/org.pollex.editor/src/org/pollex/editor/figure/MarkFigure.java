@@ -10,10 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.Label;
+import org.eclipse.draw2d.geometry.PrecisionPoint;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
@@ -28,20 +31,29 @@ import org.pollex.editor.view.Scale;
 public final class MarkFigure extends Figure {
 
     private static final double PLACEHOLDER = 4;
+    private static final double LONG = 1e6;
+    private static final int INSET = 6;
+    private static final int LEAST_ROOM = 90;
+
+    private static final MarkLook NOTHING = new MarkLook(List.of(), List.of(), "");
 
     private record Painted(Path path, Color colour) {
     }
 
     private final List<Painted> painted = new ArrayList<>();
-    private MarkLook look = new MarkLook(List.of(), List.of(), "");
+    private MarkLook look = NOTHING;
     private Pose pose = new Pose(0, 0, 1, 0, false);
     private Coordinate[] outline = {};
     private boolean ghost;
 
     /** Shows other areas. */
     public void show(MarkLook shown) {
+        if (shown == look) {
+            return;
+        }
         disposePaths();
         look = shown;
+        setToolTip(shown.trouble().isEmpty() ? null : new Label(" " + shown.trouble() + " "));
         for (MarkLook.Area area : shown.areas()) {
             painted.add(new Painted(Paths.of(Display.getCurrent(), area.area()), new Color(area.colour())));
         }
@@ -87,6 +99,7 @@ public final class MarkFigure extends Figure {
     public void disposePaths() {
         painted.forEach(each -> each.path().dispose());
         painted.clear();
+        look = NOTHING;
     }
 
     private Coordinate[] placedHull() {
@@ -138,14 +151,34 @@ public final class MarkFigure extends Figure {
         graphics.popState();
     }
 
+    /** Drawn in pixels, so that the reason can be read at any zoom at which it has room. */
     private void paintPlaceholder(Graphics graphics) {
         int half = Scale.um(PLACEHOLDER);
-        graphics.setForegroundColor(Display.getCurrent().getSystemColor(SWT.COLOR_DARK_RED));
-        graphics.setBackgroundColor(Display.getCurrent().getSystemColor(SWT.COLOR_WHITE));
+        Display display = Display.getCurrent();
+        graphics.setForegroundColor(display.getSystemColor(SWT.COLOR_DARK_RED));
+        graphics.setBackgroundColor(display.getSystemColor(SWT.COLOR_WHITE));
         graphics.setLineWidth(Scale.um(0.15));
         graphics.fillRectangle(-half, -half, 2 * half, 2 * half);
         graphics.drawRectangle(-half, -half, 2 * half, 2 * half);
-        graphics.drawLine(-half, -half, half, half);
-        graphics.drawLine(-half, half, half, -half);
+        PrecisionPoint middle = new PrecisionPoint(0, 0);
+        PrecisionPoint along = new PrecisionPoint(LONG, 0);
+        translateToAbsolute(middle);
+        translateToAbsolute(along);
+        float pixel = (float) (LONG / ((along.preciseX - middle.preciseX) * pose.scale()));
+        int room = Math.round(2 * half / pixel) - 2 * INSET;
+        if (room >= LEAST_ROOM && !pose.mirror()) {
+            TextLayout text = new TextLayout(display);
+            text.setText(look.trouble());
+            text.setWidth(room);
+            text.setAlignment(SWT.CENTER);
+            graphics.pushState();
+            graphics.scale(pixel);
+            graphics.drawTextLayout(text, -room / 2, -Math.min(room, text.getBounds().height) / 2);
+            graphics.popState();
+            text.dispose();
+        } else {
+            graphics.drawLine(-half, -half, half, half);
+            graphics.drawLine(-half, half, half, -half);
+        }
     }
 }

@@ -6,17 +6,40 @@
  */
 package org.pollex.editor.page;
 
+import java.util.Locale;
+import org.eclipse.gef.editparts.ZoomListener;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.jface.action.StatusLineContributionItem;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.EditorActionBarContributor;
+import org.pollex.editor.session.DesignPages.PointerListener;
+import org.pollex.editor.view.Scale;
 
-/** Hands undo, redo, delete and select all of the window to the editor that is in front. */
-public final class DesignContributor extends EditorActionBarContributor {
+/**
+ * Hands undo, redo, delete and select all of the window to the editor that is in front, and tells in the status line
+ * where the pointer is and how far the drawing is enlarged.
+ */
+public final class DesignContributor extends EditorActionBarContributor implements PointerListener, ZoomListener {
 
     private static final ActionFactory[] SHARED = {ActionFactory.UNDO, ActionFactory.REDO, ActionFactory.DELETE,
         ActionFactory.SELECT_ALL};
+    private static final int PLACE_WIDTH = 26;
+    private static final int ZOOM_WIDTH = 12;
+
+    private final StatusLineContributionItem place = new StatusLineContributionItem("org.pollex.editor.place",
+            PLACE_WIDTH);
+    private final StatusLineContributionItem zoom = new StatusLineContributionItem("org.pollex.editor.zoom",
+            ZOOM_WIDTH);
+    private SideTabs followed;
+
+    @Override
+    public void contributeToStatusLine(IStatusLineManager line) {
+        line.add(place);
+        line.add(zoom);
+    }
 
     @Override
     public void setActiveEditor(IEditorPart editor) {
@@ -26,5 +49,49 @@ public final class DesignContributor extends EditorActionBarContributor {
             bars.setGlobalActionHandler(factory.getId(), action);
         }
         bars.updateActionBars();
+        follow(editor instanceof DesignEditor design ? design.tabs() : null);
+    }
+
+    private void follow(SideTabs tabs) {
+        unfollow();
+        followed = tabs;
+        left();
+        zoom.setText("");
+        if (tabs != null) {
+            tabs.add((PointerListener) this);
+            tabs.add((ZoomListener) this);
+            if (tabs.page() != null) {
+                zoomChanged(tabs.page().root().getZoomManager().getZoom());
+            }
+        }
+    }
+
+    private void unfollow() {
+        if (followed != null) {
+            followed.remove((PointerListener) this);
+            followed.remove((ZoomListener) this);
+            followed = null;
+        }
+    }
+
+    @Override
+    public void over(String face, double x, double y) {
+        place.setText(String.format(Locale.ROOT, "x %.2f  y %.2f mm", x + 0.0, y + 0.0));
+    }
+
+    @Override
+    public void left() {
+        place.setText("");
+    }
+
+    @Override
+    public void zoomChanged(double value) {
+        zoom.setText(Math.round(value / Scale.PX_UM * 100) + " %");
+    }
+
+    @Override
+    public void dispose() {
+        unfollow();
+        super.dispose();
     }
 }

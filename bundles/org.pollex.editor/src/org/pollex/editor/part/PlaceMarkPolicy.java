@@ -8,7 +8,6 @@ package org.pollex.editor.part;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.eclipse.draw2d.Cursors;
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
@@ -16,9 +15,7 @@ import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.SelectionHandlesEditPolicy;
-import org.eclipse.gef.handles.MoveHandle;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
-import org.eclipse.gef.tools.DragEditPartsTracker;
 import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
 import org.pollex.editor.view.Scale;
@@ -32,10 +29,7 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
     protected List<?> createSelectionHandles() {
         List<Object> handles = new ArrayList<>();
         GraphicalEditPart part = (GraphicalEditPart) getHost();
-        MoveHandle frame = new MoveHandle(part);
-        frame.setDragTracker(new DragEditPartsTracker(part));
-        frame.setCursor(Cursors.SIZEALL);
-        handles.add(frame);
+        handles.add(new FrameHandle(part));
         if (!markPart().scene().locked(markPart().mark())) {
             for (int corner : new int[] {PositionConstants.NORTH_WEST, PositionConstants.NORTH_EAST,
                 PositionConstants.SOUTH_WEST, PositionConstants.SOUTH_EAST}) {

@@ -14,8 +14,10 @@ import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.editpolicies.RootComponentEditPolicy;
 import org.eclipse.gef.editpolicies.LayoutEditPolicy;
+import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.requests.CreateRequest;
+import org.eclipse.gef.tools.MarqueeDragTracker;
 import org.pollex.editor.figure.ItemFigure;
 
 /** The item of one page; its children are the marks of the side. */
@@ -42,6 +44,16 @@ public final class SidePart extends AbstractGraphicalEditPart {
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new RootComponentEditPolicy());
         installEditPolicy(EditPolicy.LAYOUT_ROLE, new KeepPlaces());
+    }
+
+    @Override
+    public boolean isSelectable() {
+        return false;
+    }
+
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new MarqueeDragTracker();
     }
 
     @Override

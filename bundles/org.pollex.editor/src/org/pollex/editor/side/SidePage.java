@@ -38,9 +38,11 @@ import org.pollex.editor.part.SideScene;
 import org.pollex.editor.session.DesignPages.PointerListener;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.view.CrispRoot;
+import org.pollex.editor.view.GridFigure;
 import org.pollex.editor.view.RulerCanvas;
 import org.pollex.editor.view.Scale;
 import org.pollex.editor.view.SmallDamage;
+import org.pollex.editor.view.WheelZoom;
 import org.pollex.editor.view.Zoom;
 import org.pollex.editor.work.Session;
 import org.pollex.model.design.Layer;
@@ -55,7 +57,7 @@ import org.pollex.print.item.ItemFace;
 /** One face of the item with its marks, between rulers. */
 public final class SidePage implements SideScene {
 
-    private static final double WHEEL = 1.25;
+    private static final int AROUND = Scale.um(5);
     private static final double REVEAL_SHARE = 8;
     private static final double REVEAL_LEAST = 1.5;
     private static final RGB NO_MATERIAL = new RGB(225, 225, 225);
@@ -67,6 +69,8 @@ public final class SidePage implements SideScene {
     private final CrispRoot root = new CrispRoot();
     private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
     private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
+    private final GridFigure grid = new GridFigure(() -> root.getZoomManager().getZoom());
+    private final List<Control> rulers;
     private final List<PointerListener> pointers;
     private final List<PreviewListener> previews = new ArrayList<>();
     private ItemLook item;
@@ -106,12 +110,18 @@ public final class SidePage implements SideScene {
         footer.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
         viewer.setEditPartFactory(new DesignPartFactory(this));
         viewer.setKeyHandler(new GraphicalViewerKeyHandler(viewer));
-        viewer.setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
-                (MouseWheelHandler) (event, source) -> wheel(event));
+        viewer.setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1), new WheelZoom(root.getZoomManager()));
         domain.addViewer(viewer);
         viewer.setContents(this);
+        root.findings().add(grid);
         root.findings().add(zones);
-        zones.show(item);
+        showZones();
+        rulers = List.of(corner, top, left);
+        Runnable following = Shown.follow(this::show);
+        area.addDisposeListener(event -> {
+            following.run();
+            zones.disposePaths();
+        });
         canvas.addListener(SWT.MouseMove, this::pointed);
         canvas.addListener(SWT.MouseExit, event -> pointers.forEach(PointerListener::left));
         canvas.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
@@ -143,9 +153,23 @@ public final class SidePage implements SideScene {
         new RulerCanvas(holder, across, root.getZoomManager());
     }
 
-    private void wheel(Event event) {
-        event.doit = false;
-        Zoom.about(root.getZoomManager(), event.count > 0 ? WHEEL : 1 / WHEEL, new Point(event.x, event.y));
+    private void show(Shown what, boolean on) {
+        switch (what) {
+            case GRID -> grid.setVisible(on);
+            case SAFE -> zones.set(ItemFigure.ZoneShown.SAFE, on);
+            case WEAR -> zones.set(ItemFigure.ZoneShown.WEAR, on);
+            case RIM -> zones.set(ItemFigure.ZoneShown.RIM, on);
+            case RULERS -> {
+                for (Control each : rulers) {
+                    ((GridData) each.getLayoutData()).exclude = !on;
+                    each.setVisible(on);
+                }
+                ((GridLayout) area.getLayout()).numColumns = on ? 2 : 1;
+                ((GridData) footer.getLayoutData()).horizontalSpan = on ? 2 : 1;
+                area.layout();
+            }
+            default -> throw new IllegalStateException(what.toString());
+        }
     }
 
     private void pointed(Event event) {
@@ -154,6 +178,11 @@ public final class SidePage implements SideScene {
         double x = (view.x + event.x) / pixels;
         double y = (view.y + event.y) / pixels;
         pointers.forEach(each -> each.over(face, x, y));
+    }
+
+    private void showZones() {
+        zones.show(item);
+        grid.setBounds(ItemFigure.box(item.area().getEnvelopeInternal()).expand(AROUND, AROUND));
     }
 
     private ItemLook makeItem() {
@@ -251,7 +280,7 @@ public final class SidePage implements SideScene {
         SidePart part = (SidePart) viewer.getContents();
         if (now.area() != item.area() || !now.material().equals(item.material())) {
             item = now;
-            zones.show(item);
+            showZones();
         }
         part.refreshAll();
         showPrint();

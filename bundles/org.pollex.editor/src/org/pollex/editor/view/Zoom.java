@@ -24,16 +24,18 @@ public final class Zoom {
     /** Multiplies the zoom; the place under {@code pointer} (pixels in the viewport) stays where it is. */
     public static void about(ZoomManager manager, double factor, Point pointer) {
         double old = manager.getZoom();
-        double zoom = Math.max(LEAST, Math.min(MOST, old * factor));
-        if (zoom == old) {
+        Point view = manager.getViewport().getViewLocation();
+        to(manager, old * factor, (view.x + pointer.x) / old, (view.y + pointer.y) / old, pointer);
+    }
+
+    /** Zooms, within the limits, so that a place (micrometres) lies under the pointer (pixels in the viewport). */
+    static void to(ZoomManager manager, double wished, double x, double y, Point pointer) {
+        double zoom = Math.max(LEAST, Math.min(MOST, wished));
+        if (zoom == manager.getZoom()) {
             return;
         }
-        Viewport viewport = manager.getViewport();
-        Point view = viewport.getViewLocation();
-        double x = (view.x + pointer.x) / old;
-        double y = (view.y + pointer.y) / old;
         manager.setZoom(zoom);
-        viewport.validate();
+        manager.getViewport().validate();
         manager.setViewLocation(new Point((int) Math.rint(x * zoom - pointer.x),
                 (int) Math.rint(y * zoom - pointer.y)));
     }

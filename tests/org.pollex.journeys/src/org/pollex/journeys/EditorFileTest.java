@@ -1,0 +1,218 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.edit.PlaceMarkCommand;
+import org.pollex.edit.Pose;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.work.Recovery;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.Mark;
+import org.pollex.model.design.Placement;
+import org.pollex.model.store.ArtFiles;
+import org.pollex.model.store.ModelFiles;
+
+/** What other programs, damage and kills do to a design that is being edited, and what the editor offers. */
+class EditorFileTest {
+
+    @TempDir
+    Path folder;
+
+    private DesignEditor editor;
+    private DesignSession session;
+
+    @BeforeEach
+    void fill() {
+        Window.fill();
+    }
+
+    @AfterEach
+    void close() {
+        Window.closeEditors();
+    }
+
+    private void open(Path file) throws Exception {
+        editor = (DesignEditor) Window.open(file);
+        session = editor.getAdapter(DesignSession.class);
+        if (session != null) {
+            Window.until("the first print is there", session::fresh);
+        }
+        Window.idle();
+    }
+
+    private Mark boat() {
+        return boat(session.design());
+    }
+
+    private static Mark boat(Design design) {
+        return design.getSides().get(0).getLayers().get(0).getMarks().get(0);
+    }
+
+    private void move(double x) {
+        session.run(new PlaceMarkCommand("Move", boat(), Pose.of(boat()).moved(x, 0)));
+    }
+
+    /** The button of that label in the window; null when there is none. */
+    private static Button button(String label) {
+        List<Button> found = new ArrayList<>();
+        collect(Window.window().getShell(), label, found);
+        return found.isEmpty() ? null : found.get(0);
+    }
+
+    private static void collect(Composite parent, String label, List<Button> found) {
+        for (Control child : parent.getChildren()) {
+            if (child instanceof Button button && button.getText().equals(label) && button.isVisible()) {
+                found.add(button);
+            } else if (child instanceof Composite inner) {
+                collect(inner, label, found);
+            }
+        }
+    }
+
+    private static void press(String label) {
+        Window.until("a button " + label, () -> button(label) != null);
+        button(label).notifyListeners(SWT.Selection, new Event());
+        Window.idle();
+    }
+
+    @Test
+    void theLastGoodCopyIsOpenedAndSaved() throws Exception {
+        Path file = Samples.ferry(folder, "damaged");
+        open(file);
+        move(1);
+        editor.doSave(new NullProgressMonitor());
+        double saved = boat().getX() - 1;
+        Window.closeEditors();
+        Files.writeString(file, Files.readString(file).substring(0, 200));
+        open(file);
+        assertNull(session);
+        Picture.take(Window.display(), "editor-last-good-offered");
+        press("Open the last good copy");
+        session = editor.getAdapter(DesignSession.class);
+        Window.until("the print is there", session::fresh);
+        assertTrue(editor.isDirty(), "the damaged file still has to be replaced");
+        assertEquals(saved, boat().getX(), "the state before the last save");
+        Window.idle();
+        Picture.take(Window.display(), "editor-last-good");
+        editor.doSave(new NullProgressMonitor());
+        assertFalse(editor.isDirty());
+        assertEquals(saved, boat(ModelFiles.DESIGNS.load(file)).getX());
+    }
+
+    @Test
+    void aNewerFormatIsRefusedInWords() throws Exception {
+        Path file = Samples.ferry(folder, "newer");
+        String text = Files.readString(file);
+        String newer = text.replaceFirst("format=\"\\d+\"", "format=\"999\"");
+        assertFalse(newer.equals(text), "the sample names no format: " + text.substring(0, 300));
+        Files.writeString(file, newer);
+        open(file);
+        Picture.take(Window.display(), "editor-newer");
+        assertNull(session);
+        assertEquals(newer, Files.readString(file));
+    }
+
+    @Test
+    void changedArtIsPlacedAnewAtItsPlace() throws Exception {
+        Path file = Samples.ferry(folder, "art");
+        open(file);
+        Path art = file.resolveSibling(((Placement) boat()).getArt());
+        Files.writeString(art, Files.readString(art).replace("M56 64V8l-34 50z", "M56 64V2l-50 60z"));
+        Pose pose = Pose.of(boat());
+        Window.window().getShell().notifyListeners(SWT.Activate, new Event());
+        Window.until("the change is told", () -> button("Place the changed file") != null);
+        Window.until("the print was made anew", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "editor-art-changed");
+        press("Place the changed file");
+        assertEquals(ArtFiles.sha256(art), ((Placement) boat()).getSha256());
+        assertEquals(pose, Pose.of(boat()));
+        Window.until("the print follows", () -> session.fresh() && session.trouble().isEmpty());
+        Window.idle();
+        Picture.take(Window.display(), "editor-art-placed");
+        session.history().undo();
+        assertFalse(ArtFiles.sha256(art).equals(((Placement) boat()).getSha256()));
+    }
+
+    @Test
+    void aChangedFileIsReadAnew() throws Exception {
+        Path file = Samples.ferry(folder, "twice");
+        open(file);
+        Design other = ModelFiles.DESIGNS.load(file);
+        boat(other).setX(3);
+        ModelFiles.DESIGNS.replace(other, file);
+        Window.window().getShell().notifyListeners(SWT.Activate, new Event());
+        Window.until("the other state shows", () -> boat().getX() == 3);
+        assertFalse(editor.isDirty());
+        assertEquals(session, editor.getAdapter(DesignSession.class), "views lost their session");
+        move(1);
+        boat(other).setX(5);
+        ModelFiles.DESIGNS.replace(other, file);
+        Window.window().getShell().notifyListeners(SWT.Activate, new Event());
+        press("Read anew and give up my changes");
+        Window.until("the newest state shows", () -> boat().getX() == 5);
+        assertFalse(editor.isDirty());
+    }
+
+    @Test
+    void unsavedWorkIsOfferedBack() throws Exception {
+        Path file = Samples.ferry(folder, "killed");
+        String before = Files.readString(file);
+        open(file);
+        move(2);
+        double moved = boat().getX();
+        Recovery recovery = new Recovery(Platform.getStateLocation(Platform.getBundle("org.pollex.editor")).toPath()
+                .resolve("unsaved"));
+        Window.until("the work is kept", () -> kept(recovery, file));
+        Recovery.Kept kept = recovery.kept(file).orElseThrow();
+        assertEquals(before, Files.readString(file), "the user's file was touched");
+        Window.closeEditors();
+        assertFalse(kept(recovery, file), "closing gives the work up");
+        // what a killed program leaves behind
+        recovery.keep(file, kept.base(), kept.bytes());
+        open(file);
+        Picture.take(Window.display(), "editor-unsaved");
+        press("Bring it back");
+        assertEquals(moved, boat().getX());
+        assertTrue(editor.isDirty());
+        session.history().undo();
+        assertEquals(moved - 2, boat().getX());
+        session.history().redo();
+        editor.doSave(new NullProgressMonitor());
+        assertEquals(moved, boat(ModelFiles.DESIGNS.load(file)).getX());
+        assertTrue(recovery.kept(file).isEmpty(), "saved work is offered again");
+    }
+
+    private static boolean kept(Recovery recovery, Path file) {
+        try {
+            return recovery.kept(file).isPresent();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}
