@@ -6,25 +6,43 @@
  */
 package org.pollex.app;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.PlatformUI;
 
 /**
- * How are views and the editor laid out for making one design?
- *
- * <p>The editor has the whole page; views are added to this perspective by the bundles that bring them.
+ * How are views and the editor laid out for making one design? Jobs on the left, the design in the middle, its findings
+ * below, its properties and pictures on the right. A view that is not installed leaves no gap.
  */
 public class MakingPerspective implements IPerspectiveFactory {
 
     /** The id under which the perspective is contributed. */
     public static final String ID = "org.pollex.app.making";
 
-    private static final String FINDINGS = "org.pollex.ui.review.findings";
-
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
         String editors = layout.getEditorArea();
-        layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors).addView(FINDINGS);
+        IFolderLayout jobs = layout.createFolder("jobs", IPageLayout.LEFT, 0.2f, editors);
+        add(jobs, "org.pollex.ui.jobs.tree");
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, editors);
+        add(right, IPageLayout.ID_PROP_SHEET);
+        add(right, IPageLayout.ID_OUTLINE);
+        IFolderLayout pictures = layout.createFolder("pictures", IPageLayout.BOTTOM, 0.55f, "right");
+        add(pictures, "org.pollex.ui.pictures.mockup");
+        add(pictures, "org.pollex.ui.pictures.truesize");
+        add(pictures, "org.pollex.ui.pictures.loupe");
+        add(pictures, "org.pollex.ui.pictures.afar");
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
+        add(below, "org.pollex.ui.review.findings");
+        add(below, IPageLayout.ID_PROBLEM_VIEW);
+        layout.addPerspectiveShortcut(ReviewingPerspective.ID);
+    }
+
+    static void add(IFolderLayout folder, String view) {
+        if (PlatformUI.getWorkbench().getViewRegistry().find(view) != null) {
+            folder.addView(view);
+        }
     }
 }

@@ -6,25 +6,27 @@
  */
 package org.pollex.app;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** How are views and the editor laid out for reviewing the designs of many jobs? */
+/** How are views and the editor laid out for reviewing the designs of many jobs? The review has most of the room. */
 public class ReviewingPerspective implements IPerspectiveFactory {
 
     /** The id under which the perspective is contributed. */
     public static final String ID = "org.pollex.app.reviewing";
 
-    private static final String DESK = "org.pollex.ui.review.desk";
-
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
         String editors = layout.getEditorArea();
-        layout.createFolder("desk", IPageLayout.TOP, 0.6f, editors).addView(DESK);
-        layout.createFolder("problems", IPageLayout.BOTTOM, 0.6f, editors)
-                .addView("org.eclipse.ui.views.ProblemView");
+        IFolderLayout jobs = layout.createFolder("jobs", IPageLayout.LEFT, 0.2f, editors);
+        MakingPerspective.add(jobs, "org.pollex.ui.jobs.tree");
+        IFolderLayout desk = layout.createFolder("desk", IPageLayout.TOP, 0.62f, editors);
+        MakingPerspective.add(desk, "org.pollex.ui.review.desk");
+        IFolderLayout below = layout.createFolder("below", IPageLayout.RIGHT, 0.5f, editors);
+        MakingPerspective.add(below, IPageLayout.ID_PROBLEM_VIEW);
+        MakingPerspective.add(below, "org.pollex.ui.pictures.mockup");
         layout.addPerspectiveShortcut(MakingPerspective.ID);
-        layout.addShowViewShortcut(DESK);
     }
 }

@@ -13,6 +13,7 @@ import org.eclipse.jface.action.Separator;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.actions.ActionFactory.IWorkbenchAction;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
@@ -25,6 +26,7 @@ import org.eclipse.ui.application.IActionBarConfigurer;
  */
 class StudioActionBarAdvisor extends ActionBarAdvisor {
 
+    private IWorkbenchWindow window;
     private IWorkbenchAction save;
     private IWorkbenchAction saveAll;
     private IWorkbenchAction quit;
@@ -38,7 +40,8 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
     }
 
     @Override
-    protected void makeActions(IWorkbenchWindow window) {
+    protected void makeActions(IWorkbenchWindow opened) {
+        window = opened;
         save = registered(ActionFactory.SAVE, window);
         saveAll = registered(ActionFactory.SAVE_ALL, window);
         quit = registered(ActionFactory.QUIT, window);
@@ -46,6 +49,10 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
         redo = registered(ActionFactory.REDO, window);
         preferences = registered(ActionFactory.PREFERENCES, window);
         about = registered(ActionFactory.ABOUT, window);
+    }
+
+    private IWorkbenchWindow window() {
+        return window;
     }
 
     private IWorkbenchAction registered(ActionFactory factory, IWorkbenchWindow window) {
@@ -78,11 +85,17 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
 
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 
-        MenuManager window = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
-        window.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
-        window.add(new Separator());
-        window.add(preferences);
-        bar.add(window);
+        MenuManager windows = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
+        MenuManager perspectives = new MenuManager("&Perspective", "perspectives");
+        perspectives.add(ContributionItemFactory.PERSPECTIVES_SHORTLIST.create(window()));
+        windows.add(perspectives);
+        MenuManager views = new MenuManager("Show &view", "views");
+        views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window()));
+        windows.add(views);
+        windows.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+        windows.add(new Separator());
+        windows.add(preferences);
+        bar.add(windows);
 
         MenuManager help = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
         help.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));

@@ -37,7 +37,7 @@ class LiveFindingsTest {
         editor = (DesignEditor) Window.open(Samples.ferry(folder, "one"));
         session = editor.getAdapter(DesignSession.class);
         Window.until("the first print is there", session::fresh);
-        Window.until("it is measured", () -> editor.live().readout().contains("0.12 mm"));
+        Window.until("it is measured", () -> editor.live().readout().contains("0.12 of"));
         Window.idle();
         canvas = editor.page().viewer().getControl();
     }
@@ -91,11 +91,11 @@ class LiveFindingsTest {
                 .translateToAbsolute(box);
         Window.drag(canvas, box.right(), box.bottom(), box.x + box.width * 7 / 10, box.y + box.height * 7 / 10, false);
         Window.until("the readout follows: " + editor.live().readout(),
-                () -> editor.live().readout().contains("0.08 mm"));
+                () -> editor.live().readout().contains("0.08 of"));
         Picture.take(Window.display(), "live-smaller");
         Window.mouse(canvas, SWT.MouseUp, box.x + box.width * 7 / 10, box.y + box.height * 7 / 10, 1, SWT.BUTTON1);
         Window.until("the exact check says the same", () -> session.fresh()
-                && editor.live().readout().contains("0.08 mm"));
+                && editor.live().readout().contains("0.08 of"));
         assertEquals(0.7, boat().getScale(), 0.03);
     }
 }

@@ -61,7 +61,7 @@ final class ReadoutBar {
             set(label, GOOD + String.format(Locale.ROOT, "%sover %.2f mm", name, limit * farther));
         } else {
             boolean bad = value.getAsDouble() < limit * tolerance;
-            set(label, (bad ? BAD : GOOD) + String.format(Locale.ROOT, "%s%.2f mm (needs %.2f)", name,
+            set(label, (bad ? BAD : GOOD) + String.format(Locale.ROOT, "%s%.2f of %.2f mm", name,
                     value.getAsDouble(), limit));
         }
     }

@@ -1,0 +1,71 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.List;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.pollex.app.help.HelpPage;
+import org.pollex.app.help.HelpPages;
+import org.pollex.app.help.HelpView;
+import org.pollex.markers.StudioSuite;
+import org.pollex.rules.CheckEntry;
+
+/** A user looks something up. */
+class HelpTest {
+
+    private HelpView view;
+
+    @BeforeEach
+    void open() throws Exception {
+        Window.fill();
+        view = (HelpView) Window.page().showView(HelpView.ID);
+        Window.page().setPartState(Window.page().findViewReference(HelpView.ID), IWorkbenchPage.STATE_MAXIMIZED);
+    }
+
+    @AfterEach
+    void close() {
+        Window.page().setPartState(Window.page().findViewReference(HelpView.ID), IWorkbenchPage.STATE_RESTORED);
+        Window.page().hideView(view);
+    }
+
+    @Test
+    void everyInstalledCheckIsExplained() {
+        String all = String.join("\n", HelpPages.all().stream().map(HelpPage::text).toList());
+        java.util.List<CheckEntry> checks = StudioSuite.get().checks();
+        assertTrue(checks.size() >= 14, checks.size() + " checks");
+        for (CheckEntry check : checks) {
+            assertTrue(all.contains("## " + check.name()) && all.contains(check.description().strip()), check.id());
+        }
+    }
+
+    @Test
+    void searchingFindsThePage() throws Exception {
+        Text search = FindingsViewTest.find(Window.window().getShell(), Text.class,
+                each -> (each.getStyle() & SWT.SEARCH) != 0 && each.isVisible());
+        search.setText("solvent");
+        Window.idle();
+        List titles = FindingsViewTest.find(Window.window().getShell(), List.class, each -> each.isVisible());
+        assertTrue(java.util.Arrays.asList(titles.getItems()).contains("Working safely"));
+        titles.select(titles.indexOf("Working safely"));
+        titles.notifyListeners(SWT.Selection, new Event());
+        assertTrue(view.shown().contains("safety data sheet"), view.shown());
+        search.setText("");
+        titles.select(2);
+        titles.notifyListeners(SWT.Selection, new Event());
+        Window.idle();
+        Picture.take(Window.display(), "help");
+        assertTrue(view.shown().contains("Thin lines break up"), view.shown());
+    }
+}
