@@ -1,0 +1,14 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Purpose: entries of the menus that begin with jobs and designs.
+ *
+ * <p>Way in: {@code plugin.xml}.
+ *
+ * <p>Does not belong: what they open.
+ */
+package org.pollex.ui.jobs.command;

@@ -1,0 +1,90 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.jobs.wizard;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import org.pollex.artwork.ArtException;
+import org.pollex.colour.Srgb;
+import org.pollex.model.catalogue.Ink;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.DesignFactory;
+import org.pollex.output.picture.MaterialPicture;
+import org.pollex.output.picture.PictureOptions;
+import org.pollex.print.PrintException;
+import org.pollex.print.Printed;
+import org.pollex.print.PrintedTones;
+import org.pollex.print.ShippedLettering;
+import org.pollex.print.item.Item;
+import org.pollex.print.item.ItemException;
+import org.pollex.rules.Suite;
+
+/** Small pictures of products, materials and inks, drawn without a display. */
+public final class Swatches {
+
+    private static final double MM_PER_INCH = 25.4;
+
+    private Swatches() {
+    }
+
+    /**
+     * The first face of a product on a material.
+     *
+     * @param height    of the picture, pixels
+     * @param backdrop  colour behind it, sRGB 0xRRGGBB
+     * @return empty when the product cannot be built
+     */
+    public static Optional<BufferedImage> item(Suite suite, String product, String material, boolean zones, int height,
+            int backdrop) {
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setProduct(product);
+        design.setMaterial(material);
+        design.setMethod(suite.catalogues().methods().get(0).getId());
+        try {
+            Printed printed = suite.printer(design, placement -> {
+                throw new ArtException("", "an empty design has no art");
+            }, new ShippedLettering()).print(design);
+            Item item = printed.item();
+            double scale = height / (item.height() * 1.3);
+            PictureOptions options = PictureOptions.of((int) Math.round(scale * MM_PER_INCH)).on(backdrop);
+            return Optional.of(first(MaterialPicture.of(printed, options.withZones(zones)), item, options.scale()));
+        } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Cuts the first of the faces, which stand in a row with the same space before, between and after them. */
+    private static BufferedImage first(BufferedImage faces, Item item, double scale) {
+        int count = item.faces().size();
+        double space = (faces.getWidth() - count * item.width() * scale) / (count + 1);
+        int x = (int) (space / 2);
+        int width = (int) Math.min(faces.getWidth() - x, item.width() * scale + space);
+        int tall = (int) Math.min(faces.getHeight() - x, item.height() * scale + space);
+        return faces.getSubimage(x, x, width, tall);
+    }
+
+    /** A chip of an ink as it looks on a material. */
+    static BufferedImage chip(Ink ink, Material material, int size, int backdrop, int rim) {
+        BufferedImage chip = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = chip.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setColor(new Color(backdrop));
+        g.fillRect(0, 0, size, size);
+        g.setColor(new Color(Srgb.of(PrintedTones.ground(material))));
+        g.fillRoundRect(1, 1, size - 3, size - 3, 4, 4);
+        g.setColor(new Color(Srgb.of(PrintedTones.over(ink, PrintedTones.ground(material)))));
+        g.fillRoundRect(4, 4, size - 9, size - 9, 2, 2);
+        g.setColor(new Color(rim));
+        g.drawRoundRect(1, 1, size - 3, size - 3, 4, 4);
+        g.dispose();
+        return chip;
+    }
+}

@@ -1,0 +1,93 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IViewPart;
+
+/** Finds widgets by what a user sees on them. */
+final class Widgets {
+
+    private Widgets() {
+    }
+
+    /** All controls of a kind below one, in their order. */
+    static <T extends Control> List<T> all(Control below, Class<T> type) {
+        List<T> found = new ArrayList<>();
+        if (type.isInstance(below)) {
+            found.add(type.cast(below));
+        }
+        if (below instanceof Composite composite) {
+            for (Control each : composite.getChildren()) {
+                found.addAll(all(each, type));
+            }
+        }
+        return found;
+    }
+
+    /** The button with these words, its mnemonic aside. */
+    static Button button(Control below, String words) {
+        return all(below, Button.class).stream().filter(each -> each.getText().replace("&", "").equals(words))
+                .findFirst().orElseThrow(() -> new AssertionError("there is no button " + words));
+    }
+
+    /** Presses a button. */
+    static void press(Control below, String words) {
+        Button button = button(below, words);
+        if (!button.isEnabled()) {
+            throw new AssertionError("the button " + words + " cannot be pressed");
+        }
+        if ((button.getStyle() & (SWT.CHECK | SWT.RADIO)) != 0) {
+            button.setSelection((button.getStyle() & SWT.RADIO) != 0 || !button.getSelection());
+        }
+        button.notifyListeners(SWT.Selection, new Event());
+    }
+
+    /** The dialog with that title, if it is open. */
+    static Optional<Shell> dialog(String title) {
+        for (Shell each : Window.display().getShells()) {
+            if (!each.isDisposed() && each.isVisible() && each.getText().equals(title)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The tree of a view that is open. */
+    static Tree tree(String view) {
+        IViewPart part = Window.page().findView(view);
+        return (Tree) ((Viewer) part.getSite().getSelectionProvider()).getControl();
+    }
+
+    /** Texts of the lines of a tree that are made so far, its top lines first. */
+    static List<String> texts(Tree tree) {
+        List<String> texts = new ArrayList<>();
+        for (TreeItem each : tree.getItems()) {
+            texts.add(each.getText());
+        }
+        return texts;
+    }
+
+    /** Opens a line as a click on its triangle does. */
+    static void expand(TreeItem item) {
+        Event event = new Event();
+        event.item = item;
+        item.getParent().notifyListeners(SWT.Expand, event);
+        item.setExpanded(true);
+    }
+}
