@@ -149,6 +149,12 @@ class EditorFileTest {
         Window.until("the print was made anew", session::fresh);
         Window.idle();
         Picture.take(Window.display(), "editor-art-changed");
+        session.run(new PlaceMarkCommand("Turn", boat(), Pose.of(boat()).turnedAbout(30, boat().getX(),
+                boat().getY())));
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "editor-art-changed-turned");
+        session.history().undo();
         press("Place the changed file");
         assertEquals(ArtFiles.sha256(art), ((Placement) boat()).getSha256());
         assertEquals(pose, Pose.of(boat()));

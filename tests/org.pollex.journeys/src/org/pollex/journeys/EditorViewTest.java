@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -23,8 +25,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.side.Shown;
+import org.pollex.editor.view.RulerCanvas;
 
 /** A designer looks closely: zooms about the pointer, pans, and chooses what shows besides the art. */
 class EditorViewTest {
@@ -150,5 +154,30 @@ class EditorViewTest {
         assertFalse(Shown.RIM.on());
         command("showRulers");
         assertEquals(width, canvas.getSize().x);
+    }
+
+    /** Mean of red, green and blue in the left part of the drawing, so many pixels below its upper edge. */
+    private int lightness(String picture, int below) throws Exception {
+        ImageData shot = Picture.take(Window.display(), picture);
+        org.eclipse.swt.graphics.Point at = canvas.toDisplay(3, below);
+        RGB rgb = shot.palette.getRGB(shot.getPixel(at.x, at.y));
+        return (rgb.red + rgb.green + rgb.blue) / 3;
+    }
+
+    @Test
+    void theDarkThemeReachesTheDrawing() throws Exception {
+        int light = lightness("editor-light", 30);
+        int ruler = lightness("editor-light", -RulerCanvas.THICKNESS / 2);
+        try {
+            Window.dark(true);
+            DesignSession session = editor.getAdapter(DesignSession.class);
+            editor.getAdapter(DesignPages.class).select(session.design().getSides().get(0).getLayers().get(0)
+                    .getMarks());
+            Window.idle();
+            assertTrue(lightness("editor-dark", 30) < light / 2, "the ground beside the item stays light");
+            assertTrue(lightness("editor-dark", -RulerCanvas.THICKNESS / 2) < ruler / 2, "the ruler stays light");
+        } finally {
+            Window.dark(false);
+        }
     }
 }

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import org.eclipse.core.filesystem.EFS;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -114,6 +115,13 @@ final class Window {
             mouse(control, SWT.MouseUp, toX, toY, 1, SWT.BUTTON1);
             idle();
         }
+    }
+
+    /** Makes the window dark, or light again. */
+    static void dark(boolean on) {
+        PlatformUI.getWorkbench().getService(IThemeEngine.class).setTheme("org.eclipse.e4.ui.css.theme.e4_"
+                + (on ? "dark" : "default"), false);
+        idle();
     }
 
     /** Closes all editors, without saving. */

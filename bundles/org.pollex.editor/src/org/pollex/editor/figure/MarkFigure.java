@@ -32,8 +32,8 @@ public final class MarkFigure extends Figure {
 
     private static final double PLACEHOLDER = 4;
     private static final double LONG = 1e6;
-    private static final int INSET = 6;
-    private static final int LEAST_ROOM = 90;
+    private static final int INSET = 4;
+    private static final int LEAST_ROOM = 72;
 
     private static final MarkLook NOTHING = new MarkLook(List.of(), List.of(), "");
 
@@ -171,10 +171,9 @@ public final class MarkFigure extends Figure {
             text.setText(look.trouble());
             text.setWidth(room);
             text.setAlignment(SWT.CENTER);
-            graphics.pushState();
+            // no state is pushed here: a turned clip cannot be saved; the caller restores what it saved before turning
             graphics.scale(pixel);
             graphics.drawTextLayout(text, -room / 2, -Math.min(room, text.getBounds().height) / 2);
-            graphics.popState();
             text.dispose();
         } else {
             graphics.drawLine(-half, -half, half, half);

@@ -72,6 +72,7 @@ public final class DesignEditor extends EditorPart {
     private final SideTabs tabs = new SideTabs(domain);
     private final Following following = new Following();
     private final Listener returning = event -> lookAtDisk();
+    private Display display;
     private Composite body;
     private MessageBar bar;
     private Path file;
@@ -100,6 +101,7 @@ public final class DesignEditor extends EditorPart {
 
     @Override
     public void createPartControl(Composite parent) {
+        display = parent.getDisplay();
         body = new Composite(parent, SWT.NONE);
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
@@ -138,7 +140,7 @@ public final class DesignEditor extends EditorPart {
         domain.getCommandStack().flush();
         bar = new MessageBar(body);
         session = new Session(opened, suite, domain.getCommandStack(), this::soon);
-        disk = new DiskWatch(session, bar, this::soon, this::readAnew);
+        disk = new DiskWatch(session, bar, this::soon, this::readAnew, following::tell);
         domain.getCommandStack().addCommandStackEventListener(following);
         session.add(following);
         tabs.create(body, session);
@@ -177,10 +179,9 @@ public final class DesignEditor extends EditorPart {
     }
 
     private void soon(Runnable run) {
-        Display display = getSite().getShell() == null ? null : getSite().getShell().getDisplay();
-        if (display != null && !display.isDisposed()) {
+        if (!display.isDisposed()) {
             display.asyncExec(() -> {
-                if (body != null && !body.isDisposed() && session != null) {
+                if (!body.isDisposed() && session != null) {
                     run.run();
                 }
             });
@@ -360,7 +361,7 @@ public final class DesignEditor extends EditorPart {
         }
 
         private void tell() {
-            session.trouble().ifPresentOrElse(each -> bar.show(TROUBLE, each), () -> bar.clear(TROUBLE));
+            disk.untold(session.trouble()).ifPresentOrElse(each -> bar.show(TROUBLE, each), () -> bar.clear(TROUBLE));
             session.locked().ifPresentOrElse(each -> bar.show(LOCKED, each), () -> bar.clear(LOCKED));
         }
 

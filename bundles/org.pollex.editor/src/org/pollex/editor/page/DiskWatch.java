@@ -12,8 +12,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -44,19 +46,25 @@ final class DiskWatch {
     private final MessageBar bar;
     private final Consumer<Runnable> window;
     private final Runnable readAnew;
+    private final Runnable toldMore;
+    private final Set<String> told = new HashSet<>();
     private final Set<String> ignored = new HashSet<>();
     private String lastArt = "";
 
-    /** @param readAnew gives up the design as it is and reads the file again */
-    DiskWatch(Session session, MessageBar bar, Consumer<Runnable> window, Runnable readAnew) {
+    /**
+     * @param readAnew  gives up the design as it is and reads the file again
+     * @param toldMore  hears that {@link #untold} may answer otherwise
+     */
+    DiskWatch(Session session, MessageBar bar, Consumer<Runnable> window, Runnable readAnew, Runnable toldMore) {
         this.session = session;
         this.bar = bar;
         this.window = window;
         this.readAnew = readAnew;
+        this.toldMore = toldMore;
     }
 
-    private record Seen(Opened<Design> opened, boolean changed, String trouble, Map<String, ArtState.Changed> changedArt,
-            String allArt) {
+    private record Seen(Opened<Design> opened, boolean changed, String trouble,
+            Map<String, ArtState.Changed> changedArt, String allArt) {
     }
 
     /** Looks in the background. */
@@ -111,7 +119,9 @@ final class DiskWatch {
             readAnew.run();
         }
         bar.clearAll(ART);
+        told.clear();
         seen.changedArt().forEach(this::tellArt);
+        toldMore.run();
         if (!lastArt.isEmpty() && !lastArt.equals(seen.allArt())) {
             session.again();
         }
@@ -120,10 +130,26 @@ final class DiskWatch {
 
     private void tellArt(String art, ArtState.Changed state) {
         if (!ignored.contains(art + state.sha256())) {
+            told.add(art);
             bar.show(ART + art, "Another program changed " + Path.of(art).getFileName() + " since it was placed.",
                     new MessageBar.Answer("Place the changed file", () -> replace(art, state.sha256())),
-                    new MessageBar.Answer("Ignore", () -> ignored.add(art + state.sha256())));
+                    new MessageBar.Answer("Ignore", () -> ignore(art, state.sha256())));
         }
+    }
+
+    private void ignore(String art, String sha256) {
+        ignored.add(art + sha256);
+        told.remove(art);
+        toldMore.run();
+    }
+
+    /** What is left of a sentence on trouble without the changed art that this offers to place anew. */
+    Optional<String> untold(Optional<String> trouble) {
+        String left = trouble.orElse("");
+        for (String art : told) {
+            left = left.replaceAll(Pattern.quote(art) + ": [^.]*\\.", "");
+        }
+        return Optional.of(left.strip()).filter(each -> !each.isEmpty());
     }
 
     private void replace(String art, String sha256) {

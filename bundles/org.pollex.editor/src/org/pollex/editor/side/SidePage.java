@@ -57,6 +57,7 @@ import org.pollex.print.item.ItemFace;
 /** One face of the item with its marks, between rulers. */
 public final class SidePage implements SideScene {
 
+    private static final int LEAST_WIDTH = 50;
     private static final int AROUND = Scale.um(5);
     private static final double REVEAL_SHARE = 8;
     private static final double REVEAL_LEAST = 1.5;
@@ -74,6 +75,7 @@ public final class SidePage implements SideScene {
     private final List<PointerListener> pointers;
     private final List<PreviewListener> previews = new ArrayList<>();
     private ItemLook item;
+    private double fitted = Scale.PX_UM;
     private Mark previewed;
 
     /** Hears of gestures while they last. */
@@ -130,17 +132,18 @@ public final class SidePage implements SideScene {
                 event.result = "Drawing of the " + face;
             }
         });
-        boolean[] fitted = {false};
-        canvas.addListener(SWT.Resize, event -> {
-            if (!fitted[0] && canvas.getClientArea().width > 50) {
-                fitted[0] = true;
-                canvas.getDisplay().asyncExec(() -> {
-                    if (!canvas.isDisposed()) {
-                        fit();
-                    }
-                });
-            }
-        });
+        canvas.addListener(SWT.Resize, event -> resized(canvas));
+    }
+
+    /** The item stays fitted while the user has not zoomed. */
+    private void resized(FigureCanvas canvas) {
+        if (canvas.getClientArea().width > LEAST_WIDTH && root.getZoomManager().getZoom() == fitted) {
+            canvas.getDisplay().asyncExec(() -> {
+                if (!canvas.isDisposed()) {
+                    fit();
+                }
+            });
+        }
     }
 
     private void ruler(Composite holder, boolean across) {
@@ -234,6 +237,7 @@ public final class SidePage implements SideScene {
     public void fit() {
         Rectangle box = ItemFigure.box(item.area().getEnvelopeInternal());
         Zoom.fit(root.getZoomManager(), box.getCopy().expand(Scale.um(1), Scale.um(1)));
+        fitted = root.getZoomManager().getZoom();
     }
 
     /** Zooms about the middle of the window. */

@@ -13,8 +13,8 @@ import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.swt.widgets.Event;
 
 /**
- * Zooms about the pointer by the wheel. While the pointer stays, the place under it is kept as it was first found, since
- * the view moves by whole pixels and the place would wander off step by step.
+ * Zooms about the pointer by the wheel. While the pointer stays, the place under it is kept as it was first found:
+ * the view moves by whole pixels, so the place would wander off step by step.
  */
 public final class WheelZoom implements MouseWheelHandler {
 
