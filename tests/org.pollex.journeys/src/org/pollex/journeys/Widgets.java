@@ -74,11 +74,11 @@ final class Widgets {
         return (Tree) ((Viewer) part.getSite().getSelectionProvider()).getControl();
     }
 
-    /** Texts of the lines of a tree that are made so far, its top lines first. */
+    /** Texts of the top lines of a tree of two columns. */
     static List<String> texts(Tree tree) {
         List<String> texts = new ArrayList<>();
         for (TreeItem each : tree.getItems()) {
-            texts.add(each.getText());
+            texts.add((each.getText(0) + " " + each.getText(1)).strip());
         }
         return texts;
     }

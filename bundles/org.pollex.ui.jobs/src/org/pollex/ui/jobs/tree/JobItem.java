@@ -137,6 +137,20 @@ public final class JobItem implements IAdaptable {
         return of == Kind.REVISION ? name : "";
     }
 
+    /** Whether the other line and all below it say the same. */
+    boolean says(JobItem other) {
+        if (!equals(other) || !name.equals(other.name) || !detail.equals(other.detail) || badge != other.badge
+                || children.size() != other.children.size()) {
+            return false;
+        }
+        for (int i = 0; i < children.size(); i++) {
+            if (!children.get(i).says(other.children.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     @Override
     public int hashCode() {
         return kind.hashCode() * 31 + path.hashCode();

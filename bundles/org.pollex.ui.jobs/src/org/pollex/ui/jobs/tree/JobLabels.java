@@ -14,38 +14,25 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.jface.viewers.DecorationOverlayIcon;
-import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
 import org.eclipse.jface.viewers.IDecoration;
+import org.eclipse.jface.viewers.ITableLabelProvider;
 import org.eclipse.jface.viewers.LabelProvider;
-import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 
-/** Names with their state after them, icons with their badge at the lower right. */
-final class JobLabels extends LabelProvider implements IStyledLabelProvider {
+/** Names, their state in words beside them, icons with their badge at the lower right. */
+final class JobLabels extends LabelProvider implements ITableLabelProvider {
 
     private final LocalResourceManager images = new LocalResourceManager(JFaceResources.getResources());
     private final Map<String, ImageDescriptor> icons = new HashMap<>();
 
     @Override
-    public StyledString getStyledText(Object element) {
-        if (!(element instanceof JobItem item)) {
-            return new StyledString(String.valueOf(element));
-        }
-        StyledString text = new StyledString(item.name());
-        if (!item.detail().isEmpty()) {
-            text.append("  " + item.detail(), StyledString.QUALIFIER_STYLER);
-        }
-        return text;
+    public String getColumnText(Object element, int column) {
+        return element instanceof JobItem item ? column == 0 ? item.name() : item.detail() : String.valueOf(element);
     }
 
     @Override
-    public String getText(Object element) {
-        return String.valueOf(element);
-    }
-
-    @Override
-    public Image getImage(Object element) {
-        if (!(element instanceof JobItem item)) {
+    public Image getColumnImage(Object element, int column) {
+        if (column != 0 || !(element instanceof JobItem item)) {
             return null;
         }
         ImageDescriptor base = icon(switch (item.kind()) {

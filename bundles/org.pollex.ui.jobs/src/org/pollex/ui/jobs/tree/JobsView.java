@@ -19,7 +19,8 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
+import org.eclipse.jface.layout.TreeColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -28,6 +29,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.part.ViewPart;
 import org.pollex.markers.FindingMarkers;
@@ -45,6 +47,8 @@ public final class JobsView extends ViewPart {
 
     /** Changes of the workspace come in bursts; the folders are read once after them, milliseconds. */
     private static final int QUIET = 200;
+
+    private static final int NAME_SHARE = 55;
 
     private TreeViewer viewer;
     private JobTree tree;
@@ -70,11 +74,17 @@ public final class JobsView extends ViewPart {
         stack.setLayout(new StackLayout());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
         nothing = new Label(stack, SWT.WRAP | SWT.CENTER);
-        viewer = new TreeViewer(stack, SWT.VIRTUAL | SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
+        Composite columns = new Composite(stack, SWT.NONE);
+        viewer = new TreeViewer(columns, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        viewer.getTree().setHeaderVisible(true);
         viewer.setUseHashlookup(true);
         tree = new JobTree(viewer);
         viewer.setContentProvider(tree);
-        viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new JobLabels()));
+        TreeColumnLayout layout = new TreeColumnLayout();
+        columns.setLayout(layout);
+        column(layout, "Job or design", NAME_SHARE);
+        column(layout, "State", 100 - NAME_SHARE);
+        viewer.setLabelProvider(new JobLabels());
         viewer.setInput(tree);
         actions = new JobActions(getViewSite(), this);
         viewer.addOpenListener(event -> actions.open());
@@ -93,6 +103,13 @@ public final class JobsView extends ViewPart {
         reader.setSystem(true);
         ResourcesPlugin.getWorkspace().addResourceChangeListener(listener, IResourceChangeEvent.POST_CHANGE);
         reader.schedule();
+    }
+
+    /** Columns of their own spare the tree from measuring each of its lines for the width of the widest. */
+    private void column(TreeColumnLayout layout, String name, int share) {
+        TreeColumn column = new TreeColumn(viewer.getTree(), SWT.NONE);
+        column.setText(name);
+        layout.setColumnData(column, new ColumnWeightData(share));
     }
 
     /** The lines that are selected. */
@@ -143,11 +160,16 @@ public final class JobsView extends ViewPart {
         List<JobItem> selected = selected();
         control.setRedraw(false);
         try {
-            viewer.setChildCount(tree, tree.jobs().size());
-            viewer.refresh();
+            if (control.getItemCount() != tree.jobs().size()) {
+                viewer.setChildCount(tree, tree.jobs().size());
+            }
             for (int i = 0; i < tree.jobs().size(); i++) {
                 JobItem job = tree.jobs().get(i);
                 TreeItem item = control.getItem(i);
+                if (!(item.getData() instanceof JobItem old && old.says(job))) {
+                    tree.updateElement(tree, i);
+                    item.clearAll(true);
+                }
                 boolean expand = open.contains(job) || tree.filtered();
                 if (item.getExpanded() != expand && item.getItemCount() > 0) {
                     item.setExpanded(expand);
@@ -186,7 +208,7 @@ public final class JobsView extends ViewPart {
 
     private void say(String words) {
         nothing.setText(words);
-        ((StackLayout) stack.getLayout()).topControl = words.isEmpty() ? viewer.getControl() : nothing;
+        ((StackLayout) stack.getLayout()).topControl = words.isEmpty() ? viewer.getTree().getParent() : nothing;
         stack.layout(true, true);
     }
 

@@ -46,7 +46,6 @@ final class BringInPage extends WizardPage {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(2).margins(MARGIN, MARGIN).spacing(10, 8).applyTo(area);
         list = new org.eclipse.swt.widgets.List(area, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
-        list.setToolTipText("Files and folders to bring in");
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 220).applyTo(list);
         Composite buttons = new Composite(area, SWT.NONE);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.BEGINNING).applyTo(buttons);

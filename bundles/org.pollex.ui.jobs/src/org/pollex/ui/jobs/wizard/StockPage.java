@@ -110,8 +110,9 @@ final class StockPage extends WizardPage {
         Suite suite = choice.suite().orElseThrow();
         materials = suite.catalogues().materials();
         methods = suite.catalogues().methods();
-        inks = suite.catalogues().inks().stream().filter(each -> each.getKind() != InkKind.PROCESS
-                && each.getLab() != null).sorted(Comparator.comparing(each -> each.getKind() != InkKind.WHITE)).toList();
+        inks = suite.catalogues().inks().stream()
+                .filter(each -> each.getKind() != InkKind.PROCESS && each.getLab() != null)
+                .sorted(Comparator.comparing(each -> each.getKind() != InkKind.WHITE)).toList();
         method.removeAll();
         methods.forEach(each -> method.add(ProductPage.title(each)));
         method.select(0);

@@ -32,13 +32,16 @@ public final class Swatches {
 
     private static final double MM_PER_INCH = 25.4;
 
+    /** Room round an item, mm. */
+    private static final double ROOM = 4;
+
     private Swatches() {
     }
 
     /**
      * The first face of a product on a material.
      *
-     * @param height    of the picture, pixels
+     * @param height    of the picture, which is square, pixels
      * @param backdrop  colour behind it, sRGB 0xRRGGBB
      * @return empty when the product cannot be built
      */
@@ -53,9 +56,10 @@ public final class Swatches {
                 throw new ArtException("", "an empty design has no art");
             }, new ShippedLettering()).print(design);
             Item item = printed.item();
-            double scale = height / (item.height() * 1.3);
+            double scale = height / (Math.max(item.width(), item.height()) + ROOM);
             PictureOptions options = PictureOptions.of((int) Math.round(scale * MM_PER_INCH)).on(backdrop);
-            return Optional.of(first(MaterialPicture.of(printed, options.withZones(zones)), item, options.scale()));
+            return Optional.of(square(first(MaterialPicture.of(printed, options.withZones(zones)), item,
+                    options.scale()), height, backdrop));
         } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
             return Optional.empty();
         }
@@ -69,6 +73,17 @@ public final class Swatches {
         int width = (int) Math.min(faces.getWidth() - x, item.width() * scale + space);
         int tall = (int) Math.min(faces.getHeight() - x, item.height() * scale + space);
         return faces.getSubimage(x, x, width, tall);
+    }
+
+    /** Rows of a table take the size of their first picture, so all are of one size. */
+    private static BufferedImage square(BufferedImage picture, int size, int backdrop) {
+        BufferedImage square = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = square.createGraphics();
+        g.setColor(new Color(backdrop));
+        g.fillRect(0, 0, size, size);
+        g.drawImage(picture, (size - picture.getWidth()) / 2, (size - picture.getHeight()) / 2, null);
+        g.dispose();
+        return square;
     }
 
     /** A chip of an ink as it looks on a material. */
