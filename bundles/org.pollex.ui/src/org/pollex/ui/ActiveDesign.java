@@ -68,7 +68,7 @@ public final class ActiveDesign {
 
     private void follow(IEditorPart now) {
         DesignSession found = now == null ? null : now.getAdapter(DesignSession.class);
-        if (now != null && found == null) {
+        if (now != null && found == null && now != editor) {
             return;
         }
         if (found == session) {
@@ -113,6 +113,14 @@ public final class ActiveDesign {
         @Override
         public void partOpened(IWorkbenchPartReference reference) {
             partActivated(reference);
+        }
+
+        @Override
+        public void partInputChanged(IWorkbenchPartReference reference) {
+            // an editor opened its file after all, such as from the last good copy, or lost it
+            if (reference.getPart(false) == page.getActiveEditor()) {
+                partActivated(reference);
+            }
         }
 
         @Override

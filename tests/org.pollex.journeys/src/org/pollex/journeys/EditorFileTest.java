@@ -36,6 +36,7 @@ import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ModelFiles;
+import org.pollex.ui.ActiveDesign;
 
 /** What other programs, damage and kills do to a design that is being edited, and what the editor offers. */
 class EditorFileTest {
@@ -112,8 +113,11 @@ class EditorFileTest {
         open(file);
         assertNull(session);
         Picture.take(Window.display(), "editor-last-good-offered");
+        ActiveDesign followed = new ActiveDesign(Window.page(), () -> { });
         press("Open the last good copy");
         session = editor.getAdapter(DesignSession.class);
+        assertEquals(session, followed.session().orElse(null), "views do not hear of the design");
+        followed.dispose();
         Window.until("the print is there", session::fresh);
         assertTrue(editor.isDirty(), "the damaged file still has to be replaced");
         assertEquals(saved, boat().getX(), "the state before the last save");
@@ -155,6 +159,10 @@ class EditorFileTest {
         Window.idle();
         Picture.take(Window.display(), "editor-art-changed-turned");
         session.history().undo();
+        editor.page().zoom(2);
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "editor-art-changed-near");
         press("Place the changed file");
         assertEquals(ArtFiles.sha256(art), ((Placement) boat()).getSha256());
         assertEquals(pose, Pose.of(boat()));

@@ -166,18 +166,30 @@ public final class MarkFigure extends Figure {
         translateToAbsolute(along);
         float pixel = (float) (LONG / ((along.preciseX - middle.preciseX) * pose.scale()));
         int room = Math.round(2 * half / pixel) - 2 * INSET;
-        if (room >= LEAST_ROOM && !pose.mirror()) {
-            TextLayout text = new TextLayout(display);
-            text.setText(look.trouble());
-            text.setWidth(room);
-            text.setAlignment(SWT.CENTER);
-            // no state is pushed here: a turned clip cannot be saved; the caller restores what it saved before turning
-            graphics.scale(pixel);
-            graphics.drawTextLayout(text, -room / 2, -Math.min(room, text.getBounds().height) / 2);
-            text.dispose();
-        } else {
+        TextLayout reason = room < LEAST_ROOM || pose.mirror() ? null : reason(display, room);
+        if (reason == null) {
             graphics.drawLine(-half, -half, half, half);
             graphics.drawLine(-half, half, half, -half);
+        } else {
+            // no state is pushed here: a turned clip cannot be saved; the caller restores what it saved before turning
+            graphics.scale(pixel);
+            graphics.drawTextLayout(reason, -room / 2, -reason.getBounds().height / 2);
+            reason.dispose();
         }
+    }
+
+    /** The whole reason, or its first half, whichever fits into a square; null when neither does. */
+    private TextLayout reason(Display display, int room) {
+        for (String each : new String[] {look.trouble(), look.trouble().split(";", 2)[0]}) {
+            TextLayout text = new TextLayout(display);
+            text.setText(each);
+            text.setWidth(room);
+            text.setAlignment(SWT.CENTER);
+            if (text.getBounds().height <= room) {
+                return text;
+            }
+            text.dispose();
+        }
+        return null;
     }
 }

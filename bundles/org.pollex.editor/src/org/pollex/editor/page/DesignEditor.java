@@ -119,6 +119,8 @@ public final class DesignEditor extends EditorPart {
             clear();
             TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures());
             body.layout(true, true);
+            firePropertyChange(PROP_DIRTY);
+            firePropertyChange(PROP_INPUT);
         }
     }
 
@@ -151,6 +153,7 @@ public final class DesignEditor extends EditorPart {
         unsaved.offer(session, bar);
         body.layout(true, true);
         firePropertyChange(PROP_DIRTY);
+        firePropertyChange(PROP_INPUT);
         lookAtDisk();
     }
 

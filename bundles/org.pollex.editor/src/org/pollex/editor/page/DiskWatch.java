@@ -29,13 +29,14 @@ import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ArtState;
+import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
 
 /**
- * What other programs did to the file of a design and to its art, looked at in the background whenever the user comes
- * back to it.
+ * What others did to the file of a design, to its art and to its job, looked at in the background whenever the user
+ * comes back to it.
  */
 final class DiskWatch {
 
@@ -49,7 +50,7 @@ final class DiskWatch {
     private final Runnable toldMore;
     private final Set<String> told = new HashSet<>();
     private final Set<String> ignored = new HashSet<>();
-    private String lastArt = "";
+    private String lastBeside;
 
     /**
      * @param readAnew  gives up the design as it is and reads the file again
@@ -64,7 +65,7 @@ final class DiskWatch {
     }
 
     private record Seen(Opened<Design> opened, boolean changed, String trouble,
-            Map<String, ArtState.Changed> changedArt, String allArt) {
+            Map<String, ArtState.Changed> changedArt, String allBeside) {
     }
 
     /** Looks in the background. */
@@ -100,7 +101,18 @@ final class DiskWatch {
                 art.put(each.getArt(), other);
             }
         }
+        all.append(job(opened.path()));
         return new Seen(opened, changed, trouble, art, all.toString());
+    }
+
+    /** What tells whether the job beside the design changed, which may waive findings or lock the design. */
+    private static String job(Path design) {
+        try {
+            Optional<Path> job = JobFolder.of(design).job();
+            return job.isEmpty() ? "" : ArtFiles.sha256(job.get());
+        } catch (StoreException e) {
+            return e.getMessage();
+        }
     }
 
     private void tell(Seen seen) {
@@ -122,10 +134,10 @@ final class DiskWatch {
         told.clear();
         seen.changedArt().forEach(this::tellArt);
         toldMore.run();
-        if (!lastArt.isEmpty() && !lastArt.equals(seen.allArt())) {
+        if (lastBeside != null && !lastBeside.equals(seen.allBeside())) {
             session.again();
         }
-        lastArt = seen.allArt();
+        lastBeside = seen.allBeside();
     }
 
     private void tellArt(String art, ArtState.Changed state) {
