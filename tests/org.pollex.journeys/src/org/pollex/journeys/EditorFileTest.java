@@ -29,11 +29,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
 import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.work.Recovery;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
+import org.pollex.model.design.Side;
+import org.pollex.model.design.TextLine;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.ui.ActiveDesign;
@@ -71,7 +74,11 @@ class EditorFileTest {
     }
 
     private static Mark boat(Design design) {
-        return design.getSides().get(0).getLayers().get(0).getMarks().get(0);
+        return first(design.getSides().get(0));
+    }
+
+    private static Mark first(Side side) {
+        return side.getLayers().get(0).getMarks().get(0);
     }
 
     private void move(double x) {
@@ -191,6 +198,86 @@ class EditorFileTest {
         press("Read anew and give up my changes");
         Window.until("the newest state shows", () -> boat().getX() == 5);
         assertFalse(editor.isDirty());
+    }
+
+    private void saveAnswering(String label) {
+        Window.answer("Changed on disk", label);
+        editor.doSave(new NullProgressMonitor());
+        Window.idle();
+    }
+
+    @Test
+    void savingOverAnotherStateAsks() throws Exception {
+        Path file = Samples.ferry(folder, "both");
+        open(file);
+        double start = boat().getX();
+        move(1);
+        Design other = ModelFiles.DESIGNS.load(file);
+        boat(other).setX(3);
+        ModelFiles.DESIGNS.replace(other, file);
+        saveAnswering("Cancel");
+        assertTrue(editor.isDirty());
+        assertEquals(3, boat(ModelFiles.DESIGNS.load(file)).getX(), "cancelling wrote");
+        saveAnswering("Keep both");
+        assertFalse(editor.isDirty());
+        assertEquals(3, boat().getX(), "this editor shows what the file holds");
+        assertEquals(3, boat(ModelFiles.DESIGNS.load(file)).getX());
+        Path copy = file.resolveSibling("both copy.design");
+        assertEquals(start + 1, boat(ModelFiles.DESIGNS.load(copy)).getX());
+        assertEquals("both copy.design", Window.page().getActiveEditor().getTitle());
+        Window.page().activate(editor);
+        move(1);
+        boat(other).setX(7);
+        ModelFiles.DESIGNS.replace(other, file);
+        saveAnswering("Overwrite");
+        assertFalse(editor.isDirty());
+        assertEquals(4, boat(ModelFiles.DESIGNS.load(file)).getX());
+    }
+
+    @Test
+    void savedElsewhereItsArtGoesAlong() throws Exception {
+        Path file = Samples.ferry(folder, "here");
+        String before = Files.readString(file);
+        open(file);
+        move(1);
+        double moved = boat().getX();
+        Path there = Files.createDirectory(folder.resolve("there")).resolve("there.design");
+        editor.saveAs(there);
+        Window.idle();
+        assertEquals(before, Files.readString(file));
+        editor = (DesignEditor) Window.page().getActiveEditor();
+        session = editor.getAdapter(DesignSession.class);
+        assertEquals(there, session.file());
+        assertEquals(moved, boat().getX());
+        Window.until("it prints there", () -> session.fresh() && session.trouble().isEmpty());
+        assertEquals(1, Window.page().getEditorReferences().length, "the first editor stays open");
+    }
+
+    @Test
+    void whatTheCataloguesDoNotKnowIsShownAndEdited() throws Exception {
+        Path file = Samples.ferry(folder, "unknown");
+        Design design = ModelFiles.DESIGNS.load(file);
+        ((TextLine) first(design.getSides().get(1))).setFont("no-such-font");
+        ModelFiles.DESIGNS.replace(design, file);
+        open(file);
+        editor.getAdapter(DesignPages.class).show("back");
+        Window.idle();
+        Picture.take(Window.display(), "editor-unknown-font");
+        assertTrue(session.known().orElseThrow().printed().side("front").orElseThrow().regions().size() > 0,
+                "the rest is not printed");
+        move(1);
+        Window.closeEditors();
+        design.setProduct("no-such-item");
+        ModelFiles.DESIGNS.replace(design, file);
+        editor = (DesignEditor) Window.open(file);
+        session = editor.getAdapter(DesignSession.class);
+        Window.until("the trouble is told", () -> session.trouble().isPresent());
+        Window.idle();
+        Picture.take(Window.display(), "editor-unknown-item");
+        assertTrue(session.trouble().orElseThrow().contains("no-such-item"), session.trouble().toString());
+        move(1);
+        editor.doSave(new NullProgressMonitor());
+        assertEquals(boat().getX(), boat(ModelFiles.DESIGNS.load(file)).getX());
     }
 
     @Test

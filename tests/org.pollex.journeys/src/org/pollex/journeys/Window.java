@@ -13,9 +13,12 @@ import java.util.function.BooleanSupplier;
 import org.eclipse.core.filesystem.EFS;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -115,6 +118,41 @@ final class Window {
             mouse(control, SWT.MouseUp, toX, toY, 1, SWT.BUTTON1);
             idle();
         }
+    }
+
+    /** Presses a button of a dialog as soon as that is open; call it before what opens the dialog and waits. */
+    static void answer(String title, String label) {
+        answer(title, label, System.currentTimeMillis() + LONGEST);
+    }
+
+    private static void answer(String title, String label, long end) {
+        display().timerExec(20, () -> {
+            for (Shell shell : display().getShells()) {
+                if (shell.getText().equals(title) && shell.isVisible()) {
+                    if (!press(shell, label)) {
+                        // what waits for the dialog goes on and finds that nothing was answered
+                        shell.close();
+                    }
+                    return;
+                }
+            }
+            if (System.currentTimeMillis() < end) {
+                answer(title, label, end);
+            }
+        });
+    }
+
+    private static boolean press(Composite parent, String label) {
+        for (Control child : parent.getChildren()) {
+            if (child instanceof Button button && button.getText().replace("&", "").equals(label)) {
+                button.notifyListeners(SWT.Selection, new Event());
+                return true;
+            }
+            if (child instanceof Composite inner && press(inner, label)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Makes the window dark, or light again. */

@@ -238,19 +238,24 @@ public final class DesignEditor extends EditorPart {
 
     @Override
     public void doSaveAs() {
-        if (session == null) {
+        if (session != null) {
+            new Saving(getSite().getShell(), session).askWhere().ifPresent(this::saveAs);
+        }
+    }
+
+    /** Saves to another file, with the art beside it, and goes on with that one in place of this editor. */
+    public void saveAs(Path target) {
+        if (session == null || !new Saving(getSite().getShell(), session).saveAs(target)) {
             return;
         }
-        new Saving(getSite().getShell(), session).saveAs().ifPresent(target -> {
-            if (target.equals(file)) {
-                open();
-            } else {
-                unsaved.drop();
-                IWorkbenchPage page = getSite().getPage();
-                openBeside(target);
-                page.closeEditor(this, false);
-            }
-        });
+        unsaved.drop();
+        if (target.equals(file)) {
+            open();
+        } else {
+            IWorkbenchPage page = getSite().getPage();
+            openBeside(target);
+            page.closeEditor(this, false);
+        }
     }
 
     private void openBeside(Path target) {

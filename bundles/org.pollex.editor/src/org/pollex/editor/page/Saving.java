@@ -100,8 +100,8 @@ final class Saving {
         }
     }
 
-    /** Asks for a name and saves there, with the art beside it; empty when the user gave up or it failed. */
-    Optional<Path> saveAs() {
+    /** Asks for a file to save to; empty when the user gave up. */
+    Optional<Path> askWhere() {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE | SWT.SHEET);
         dialog.setText("Save design as");
         dialog.setFilterPath(session.file().getParent().toString());
@@ -109,32 +109,27 @@ final class Saving {
         dialog.setFilterExtensions(new String[] {"*" + ENDING});
         dialog.setOverwrite(true);
         String named = dialog.open();
-        if (named == null) {
-            return Optional.empty();
-        }
-        Path target = Path.of(named.endsWith(ENDING) ? named : named + ENDING);
-        try {
-            saveAs(target);
-            return Optional.of(target);
-        } catch (StoreException e) {
-            MessageDialog.openError(shell, "Not saved", e.getMessage());
-            return Optional.empty();
-        }
+        return Optional.ofNullable(named).map(name -> Path.of(name.endsWith(ENDING) ? name : name + ENDING));
     }
 
-    /** Saves a copy with its art to another file. Art that is missing here is missing there. */
-    void saveAs(Path target) throws StoreException {
+    /** Saves a copy with its art to another file; art that is missing here is missing there. Tells what fails. */
+    boolean saveAs(Path target) {
         Path from = session.file();
         Design copy = EcoreUtil.copy(session.design());
-        boolean moves = !target.toAbsolutePath().getParent().equals(from.toAbsolutePath().getParent());
-        if (moves) {
-            for (var all = copy.eAllContents(); all.hasNext();) {
-                if (all.next() instanceof Placement placement) {
-                    bring(from, target, placement);
+        try {
+            if (!target.toAbsolutePath().getParent().equals(from.toAbsolutePath().getParent())) {
+                for (var all = copy.eAllContents(); all.hasNext();) {
+                    if (all.next() instanceof Placement placement) {
+                        bring(from, target, placement);
+                    }
                 }
             }
+            ModelFiles.DESIGNS.replace(copy, target);
+            return true;
+        } catch (StoreException e) {
+            MessageDialog.openError(shell, "Not saved", e.getMessage());
+            return false;
         }
-        ModelFiles.DESIGNS.replace(copy, target);
     }
 
     private static void bring(Path from, Path target, Placement placement) throws StoreException {
