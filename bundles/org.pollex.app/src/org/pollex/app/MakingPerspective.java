@@ -6,10 +6,12 @@
  */
 package org.pollex.app;
 
+import java.util.Set;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.views.IViewDescriptor;
 
 /**
  * How are views and the editor laid out for making one design? Jobs on the left, the design in the middle, its findings
@@ -19,6 +21,9 @@ public class MakingPerspective implements IPerspectiveFactory {
 
     /** The id under which the perspective is contributed. */
     public static final String ID = "org.pollex.app.making";
+
+    private static final Set<String> PLATFORM = Set.of(IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE,
+            IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROGRESS_VIEW);
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -37,7 +42,17 @@ public class MakingPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         add(below, "org.pollex.ui.review.findings");
         add(below, IPageLayout.ID_PROBLEM_VIEW);
-        layout.addPerspectiveShortcut(ReviewingPerspective.ID);
+        offer(layout, ReviewingPerspective.ID);
+    }
+
+    /** Lists all views, and another perspective, in the menu of the window. */
+    static void offer(IPageLayout layout, String perspective) {
+        for (IViewDescriptor each : PlatformUI.getWorkbench().getViewRegistry().getViews()) {
+            if (each.getId().startsWith("org.pollex.") || PLATFORM.contains(each.getId())) {
+                layout.addShowViewShortcut(each.getId());
+            }
+        }
+        layout.addPerspectiveShortcut(perspective);
     }
 
     static void add(IFolderLayout folder, String view) {

@@ -27,6 +27,6 @@ public class ReviewingPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.RIGHT, 0.5f, editors);
         MakingPerspective.add(below, IPageLayout.ID_PROBLEM_VIEW);
         MakingPerspective.add(below, "org.pollex.ui.pictures.mockup");
-        layout.addPerspectiveShortcut(MakingPerspective.ID);
+        MakingPerspective.offer(layout, MakingPerspective.ID);
     }
 }

@@ -7,14 +7,20 @@
 package org.pollex.app;
 
 import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.IContributionItem;
+import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.action.ToolBarContributionItem;
+import org.eclipse.jface.action.ToolBarManager;
+import org.eclipse.swt.SWT;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
-import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.actions.ActionFactory.IWorkbenchAction;
+import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 
@@ -26,7 +32,6 @@ import org.eclipse.ui.application.IActionBarConfigurer;
  */
 class StudioActionBarAdvisor extends ActionBarAdvisor {
 
-    private IWorkbenchWindow window;
     private IWorkbenchAction save;
     private IWorkbenchAction saveAll;
     private IWorkbenchAction quit;
@@ -34,14 +39,24 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
     private IWorkbenchAction redo;
     private IWorkbenchAction preferences;
     private IWorkbenchAction about;
+    private IWorkbenchAction create;
+    private IWorkbenchAction close;
+    private IWorkbenchAction closeAll;
+    private IWorkbenchAction cut;
+    private IWorkbenchAction copy;
+    private IWorkbenchAction paste;
+    private IWorkbenchAction delete;
+    private IWorkbenchAction selectAll;
+    private IWorkbenchAction resetPerspective;
+    private IContributionItem perspectives;
+    private IContributionItem views;
 
     StudioActionBarAdvisor(IActionBarConfigurer configurer) {
         super(configurer);
     }
 
     @Override
-    protected void makeActions(IWorkbenchWindow opened) {
-        window = opened;
+    protected void makeActions(IWorkbenchWindow window) {
         save = registered(ActionFactory.SAVE, window);
         saveAll = registered(ActionFactory.SAVE_ALL, window);
         quit = registered(ActionFactory.QUIT, window);
@@ -49,10 +64,19 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
         redo = registered(ActionFactory.REDO, window);
         preferences = registered(ActionFactory.PREFERENCES, window);
         about = registered(ActionFactory.ABOUT, window);
-    }
-
-    private IWorkbenchWindow window() {
-        return window;
+        create = registered(ActionFactory.NEW, window);
+        create.setText("&New...");
+        close = registered(ActionFactory.CLOSE, window);
+        closeAll = registered(ActionFactory.CLOSE_ALL, window);
+        cut = registered(ActionFactory.CUT, window);
+        copy = registered(ActionFactory.COPY, window);
+        paste = registered(ActionFactory.PASTE, window);
+        delete = registered(ActionFactory.DELETE, window);
+        selectAll = registered(ActionFactory.SELECT_ALL, window);
+        resetPerspective = registered(ActionFactory.RESET_PERSPECTIVE, window);
+        resetPerspective.setText("&Put views back");
+        perspectives = ContributionItemFactory.PERSPECTIVES_SHORTLIST.create(window);
+        views = ContributionItemFactory.VIEWS_SHORTLIST.create(window);
     }
 
     private IWorkbenchAction registered(ActionFactory factory, IWorkbenchWindow window) {
@@ -65,7 +89,11 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
     protected void fillMenuBar(IMenuManager bar) {
         MenuManager file = new MenuManager("&File", IWorkbenchActionConstants.M_FILE);
         file.add(new GroupMarker(IWorkbenchActionConstants.FILE_START));
+        file.add(create);
         file.add(new GroupMarker(IWorkbenchActionConstants.NEW_EXT));
+        file.add(new Separator());
+        file.add(close);
+        file.add(closeAll);
         file.add(new Separator());
         file.add(save);
         file.add(saveAll);
@@ -79,28 +107,49 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
         edit.add(new GroupMarker(IWorkbenchActionConstants.EDIT_START));
         edit.add(undo);
         edit.add(redo);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.UNDO_EXT));
+        edit.add(new Separator());
+        edit.add(cut);
+        edit.add(copy);
+        edit.add(paste);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.CUT_EXT));
+        edit.add(new Separator());
+        edit.add(delete);
+        edit.add(selectAll);
         edit.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         edit.add(new GroupMarker(IWorkbenchActionConstants.EDIT_END));
         bar.add(edit);
 
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 
-        MenuManager windows = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
-        MenuManager perspectives = new MenuManager("&Perspective", "perspectives");
-        perspectives.add(ContributionItemFactory.PERSPECTIVES_SHORTLIST.create(window()));
-        windows.add(perspectives);
-        MenuManager views = new MenuManager("Show &view", "views");
-        views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window()));
-        windows.add(views);
-        windows.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
-        windows.add(new Separator());
-        windows.add(preferences);
-        bar.add(windows);
+        MenuManager window = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
+        MenuManager perspective = new MenuManager("&Perspective", "org.pollex.app.perspectives");
+        perspective.add(perspectives);
+        window.add(perspective);
+        MenuManager view = new MenuManager("Show &view", "org.pollex.app.views");
+        view.add(views);
+        window.add(view);
+        window.add(resetPerspective);
+        window.add(new Separator());
+        window.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+        window.add(new Separator());
+        window.add(preferences);
+        bar.add(window);
 
         MenuManager help = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
         help.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         help.add(new Separator());
         help.add(about);
         bar.add(help);
+    }
+
+    @Override
+    protected void fillCoolBar(ICoolBarManager bar) {
+        IToolBarManager tools = new ToolBarManager(SWT.FLAT | SWT.RIGHT);
+        tools.add(save);
+        tools.add(undo);
+        tools.add(redo);
+        bar.add(new ToolBarContributionItem(tools, IWorkbenchActionConstants.TOOLBAR_FILE));
+        bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
     }
 }

@@ -19,6 +19,7 @@ import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.geom.Envelope;
+import org.pollex.editor.look.Look;
 import org.pollex.editor.view.Scale;
 
 /** The item on its material; marks are its children; zones are drawn above them by {@link ZonesFigure}. */
@@ -162,9 +163,9 @@ public final class ItemFigure extends Figure {
     /** The zones of an item as hatches and lines, each switchable. */
     public static final class ZonesFigure extends Figure {
 
-        private static final RGB RIM = new RGB(150, 20, 40);
-        private static final RGB WEAR = new RGB(150, 90, 0);
-        private static final RGB SAFE = new RGB(0, 90, 70);
+        private static final RGB RIM = rgb(Look.RIM);
+        private static final RGB WEAR = rgb(Look.WEAR);
+        private static final RGB SAFE = rgb(Look.SAFE);
 
         private final Set<ZoneShown> shown = EnumSet.allOf(ZoneShown.class);
         private final java.util.function.DoubleSupplier zoom;
@@ -226,6 +227,10 @@ public final class ItemFigure extends Figure {
             if (shown.contains(ZoneShown.SAFE)) {
                 Hatch.outline(graphics, safe, scale, new Color(SAFE), light, true);
             }
+        }
+    
+        private static RGB rgb(int colour) {
+            return new RGB(colour >> 16 & 255, colour >> 8 & 255, colour & 255);
         }
     }
 }

@@ -16,12 +16,14 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.edit.Pose;
+import org.pollex.editor.look.Look;
 import org.pollex.editor.view.Scale;
 
 /**
@@ -155,8 +157,8 @@ public final class MarkFigure extends Figure {
     private void paintPlaceholder(Graphics graphics) {
         int half = Scale.um(PLACEHOLDER);
         Display display = Display.getCurrent();
-        graphics.setForegroundColor(display.getSystemColor(SWT.COLOR_DARK_RED));
-        graphics.setBackgroundColor(display.getSystemColor(SWT.COLOR_WHITE));
+        graphics.setForegroundColor(new Color(rgb(Look.PLACEHOLDER)));
+        graphics.setBackgroundColor(new Color(rgb(Look.FLANK)));
         graphics.setLineWidth(Scale.um(0.15));
         graphics.fillRectangle(-half, -half, 2 * half, 2 * half);
         graphics.drawRectangle(-half, -half, 2 * half, 2 * half);
@@ -191,5 +193,9 @@ public final class MarkFigure extends Figure {
             text.dispose();
         }
         return null;
+    }
+
+    private static RGB rgb(int colour) {
+        return new RGB(colour >> 16 & 255, colour >> 8 & 255, colour & 255);
     }
 }

@@ -7,15 +7,20 @@
 package org.pollex.editor.live.show;
 
 import org.eclipse.swt.graphics.RGB;
+import org.pollex.editor.look.Look;
 
 /** Colours of marks over the drawing. Each is drawn with a white flank, so that it stands out from any material. */
 final class Tone {
 
     /** What does not print. */
-    static final RGB ERROR = new RGB(200, 0, 90);
+    static final RGB ERROR = rgb(Look.ERROR);
     /** What wears or is at risk. */
-    static final RGB WARNING = new RGB(150, 80, 0);
+    static final RGB WARNING = rgb(Look.WARNING);
 
     private Tone() {
+    }
+
+    private static RGB rgb(int colour) {
+        return new RGB(colour >> 16 & 255, colour >> 8 & 255, colour & 255);
     }
 }
