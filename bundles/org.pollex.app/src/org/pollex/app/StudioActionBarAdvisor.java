@@ -122,7 +122,7 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
 
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 
-        MenuManager window = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
+        MenuManager window = new MenuManager("Wi&ndow", IWorkbenchActionConstants.M_WINDOW);
         MenuManager perspective = new MenuManager("&Perspective", "org.pollex.app.perspectives");
         perspective.add(perspectives);
         window.add(perspective);

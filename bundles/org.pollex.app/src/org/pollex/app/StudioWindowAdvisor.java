@@ -11,6 +11,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.pollex.app.look.Appearance;
 
 /** What does a window of the workbench look like before its contents: title, size in pixels, bars? */
 class StudioWindowAdvisor extends WorkbenchWindowAdvisor {
@@ -35,5 +36,6 @@ class StudioWindowAdvisor extends WorkbenchWindowAdvisor {
         configurer.setShowPerspectiveBar(true);
         configurer.setShowStatusLine(true);
         configurer.setShowProgressIndicator(true);
+        Appearance.showFirst();
     }
 }

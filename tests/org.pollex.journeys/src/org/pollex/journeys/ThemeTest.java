@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.pollex.app.look.AppearanceHandler;
+import org.pollex.app.look.Appearance;
 import org.pollex.colour.Contrast;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
@@ -33,7 +33,7 @@ class ThemeTest {
     @AfterEach
     void close() {
         Window.closeEditors();
-        AppearanceHandler.set(false);
+        Appearance.SYSTEM.choose();
         Window.idle();
     }
 
@@ -48,9 +48,9 @@ class ThemeTest {
     @Test
     void darkAndLight() throws Exception {
         Window.fill();
-        AppearanceHandler.set(true);
+        Appearance.DARK.choose();
         Window.idle();
-        assertTrue(AppearanceHandler.dark());
+        assertTrue(Appearance.dark());
         DesignEditor editor = (DesignEditor) Window.open(Samples.ferry(folder, "night"));
         DesignSession session = editor.getAdapter(DesignSession.class);
         Window.until("the print is there", session::fresh);
@@ -60,9 +60,9 @@ class ThemeTest {
         reads();
         Control canvas = editor.page().viewer().getControl();
         double dark = Contrast.luminance(rgb(canvas.getBackground().getRGB()));
-        AppearanceHandler.set(false);
+        Appearance.LIGHT.choose();
         Window.idle();
-        assertFalse(AppearanceHandler.dark());
+        assertFalse(Appearance.dark());
         Picture.take(Window.display(), "theme-light");
         reads();
         assertTrue(Contrast.luminance(rgb(canvas.getBackground().getRGB())) > dark + 0.3, "the drawing stays dark");

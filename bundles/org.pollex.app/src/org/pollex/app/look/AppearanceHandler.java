@@ -8,36 +8,13 @@ package org.pollex.app.look;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.e4.ui.css.swt.theme.ITheme;
-import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
-import org.eclipse.ui.PlatformUI;
 
 /** Changes between the light and the dark appearance; the choice is kept. */
 public final class AppearanceHandler extends AbstractHandler {
 
-    /** Id of the light theme. */
-    public static final String LIGHT = "org.eclipse.e4.ui.css.theme.e4_default";
-    /** Id of the dark theme. */
-    public static final String DARK = "org.eclipse.e4.ui.css.theme.e4_dark";
-
     @Override
     public Object execute(ExecutionEvent event) {
-        set(!dark());
+        (Appearance.dark() ? Appearance.LIGHT : Appearance.DARK).choose();
         return null;
-    }
-
-    /** Whether the dark appearance is on. */
-    public static boolean dark() {
-        ITheme theme = engine().getActiveTheme();
-        return theme != null && theme.getId().startsWith(DARK);
-    }
-
-    /** Puts an appearance on. */
-    public static void set(boolean dark) {
-        engine().setTheme(dark ? DARK : LIGHT, true);
-    }
-
-    private static IThemeEngine engine() {
-        return PlatformUI.getWorkbench().getService(IThemeEngine.class);
     }
 }

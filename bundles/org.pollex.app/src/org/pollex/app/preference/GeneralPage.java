@@ -6,16 +6,22 @@
  */
 package org.pollex.app.preference;
 
+import java.util.Arrays;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
+import org.eclipse.jface.preference.RadioGroupFieldEditor;
 import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
+import org.pollex.app.look.Appearance;
 import org.pollex.ui.Person;
 
-/** The name under which one works. */
+/** The name under which one works, and whether the window is light or dark. */
 public final class GeneralPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+    private ScopedPreferenceStore own;
+    private RadioGroupFieldEditor kept;
 
     public GeneralPage() {
         super(GRID);
@@ -35,5 +41,29 @@ public final class GeneralPage extends FieldEditorPreferencePage implements IWor
         name.setEmptyStringAllowed(false);
         name.setErrorMessage("Fill in a name; waivers and sign-offs need one.");
         addField(name);
+        String[][] choices = Arrays.stream(Appearance.values()).map(each -> new String[] {each.label(), each.key()})
+                .toArray(String[][]::new);
+        RadioGroupFieldEditor appearance = new RadioGroupFieldEditor(Appearance.KEY, "Appearance", 1, choices,
+                getFieldEditorParent(), true);
+        addField(appearance);
+        // addField gives every field the store of the page; this one is kept elsewhere
+        ScopedPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, Appearance.NODE);
+        store.setDefault(Appearance.KEY, Appearance.SYSTEM.key());
+        own = store;
+        kept = appearance;
+    }
+
+    @Override
+    protected void initialize() {
+        super.initialize();
+        kept.setPreferenceStore(own);
+        kept.load();
+    }
+
+    @Override
+    public boolean performOk() {
+        boolean done = super.performOk();
+        Appearance.of(own.getString(Appearance.KEY)).choose();
+        return done;
     }
 }

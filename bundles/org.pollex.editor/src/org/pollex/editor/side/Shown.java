@@ -25,7 +25,8 @@ public enum Shown {
     /** Rim that does not print. */
     RIM("show.unprintable", true);
 
-    private static final String NODE = "org.pollex.editor";
+    /** Node of the preferences. */
+    public static final String NODE = "org.pollex.editor";
 
     private final String key;
     private final boolean usual;
@@ -37,6 +38,16 @@ public enum Shown {
 
     private static IEclipsePreferences node() {
         return InstanceScope.INSTANCE.getNode(NODE);
+    }
+
+    /** Key of the preference. */
+    public String key() {
+        return key;
+    }
+
+    /** Whether it shows where nobody chose. */
+    public boolean usual() {
+        return usual;
     }
 
     /** Whether it shows. */
