@@ -51,7 +51,8 @@ public record DesignCheck(List<Finding> findings, Optional<String> trouble) {
         }
     }
 
-    private static List<Finding> waived(Path file, List<Finding> findings) throws StoreException {
+    /** The findings of a design with those waived that the job in its folder waives. */
+    public static List<Finding> waived(Path file, List<Finding> findings) throws StoreException {
         JobFolder folder = JobFolder.of(file);
         Optional<Path> path = folder.job();
         if (path.isEmpty()) {

@@ -15,6 +15,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.Known;
 import org.pollex.output.picture.PlacePicture;
 import org.pollex.output.sight.Sight;
@@ -27,8 +28,10 @@ public final class AfarView extends PictureView {
     public static final String ID = "org.pollex.ui.pictures.afar";
 
     private static final double[] METRES = {1, 3, 5};
-    private static final int LINES = 38;
+    private static final int LINES = 54;
     private static final double MARGIN_MM = 2;
+
+    private volatile String face = "front";
 
     @Override
     protected void controls(Composite bar) {
@@ -36,8 +39,15 @@ public final class AfarView extends PictureView {
     }
 
     @Override
+    protected void follow() {
+        if (active() != null) {
+            face = active().pages().map(DesignPages::face).orElse("front");
+        }
+        super.follow();
+    }
+
+    @Override
     protected BufferedImage picture(Known known, Point size, int backdrop) {
-        String face = active().pages().isPresent() ? front(known) : "front";
         ItemFace shown = known.printed().item().face(face).orElse(known.printed().item().faces().get(0));
         Envelope box = new Envelope(shown.area().getEnvelopeInternal());
         box.expandBy(MARGIN_MM);
@@ -63,17 +73,12 @@ public final class AfarView extends PictureView {
             g.drawImage(Sight.from(near, scale, distance, 1), i * each + (each - width) / 2, 0, null);
             g.setColor(dark ? Color.WHITE : Color.BLACK);
             text(g, String.format(Locale.ROOT, "%.0f m", METRES[i]), i * each, each, height + 15);
-            text(g, String.format(Locale.ROOT, "letters from %.1f mm", Sight.letter(distance, 1)), i * each, each,
-                    height + 31);
+            text(g, "letters", i * each, each, height + 31);
+            text(g, String.format(Locale.ROOT, "from %.1f mm", Sight.letter(distance, 1)), i * each, each,
+                    height + 47);
         }
         g.dispose();
         return image;
-    }
-
-    private String front(Known known) {
-        String[] face = {known.printed().item().faces().get(0).name()};
-        canvas().getDisplay().syncExec(() -> active().pages().ifPresent(pages -> face[0] = pages.face()));
-        return face[0];
     }
 
     private static void text(Graphics2D g, String text, int x, int width, int y) {

@@ -37,6 +37,7 @@ public final class LoupeView extends PictureView implements DesignPages.PointerL
     private static final double STEP = 0.1;
 
     private DesignPages pages;
+    private boolean listening;
     private volatile String face = "front";
     private volatile double x;
     private volatile double y;
@@ -67,6 +68,10 @@ public final class LoupeView extends PictureView implements DesignPages.PointerL
             return;
         }
         pixelsPerMm = ScreenScale.pixelsPerMm(canvas().getDisplay());
+        if (!listening) {
+            listening = true;
+            canvas().addListener(SWT.KeyDown, event -> key(event.keyCode));
+        }
         DesignPages now = active().pages().orElse(null);
         if (now != pages) {
             if (pages != null) {
@@ -75,7 +80,6 @@ public final class LoupeView extends PictureView implements DesignPages.PointerL
             pages = now;
             if (pages != null) {
                 pages.add(this);
-                canvas().addListener(SWT.KeyDown, event -> key(event.keyCode));
             }
         }
         super.follow();

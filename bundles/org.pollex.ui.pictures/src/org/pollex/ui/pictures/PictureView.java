@@ -152,7 +152,7 @@ abstract class PictureView extends ViewPart {
         Point size = canvas.getSize();
         if (image == null) {
             gc.drawText(active == null || active.session().isEmpty() ? NONE : active.session().get().trouble()
-                    .orElse(""), 10, 10, true);
+                    .orElse("The design is being checked; its picture follows."), 10, 10, true);
             return;
         }
         gc.drawImage(image, (size.x - image.getBounds().width) / 2, (size.y - image.getBounds().height) / 2);

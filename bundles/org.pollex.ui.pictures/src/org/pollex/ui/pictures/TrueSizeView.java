@@ -10,6 +10,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -44,7 +45,9 @@ public final class TrueSizeView extends PictureView {
                 follow();
             }
         });
-        measured = new Label(bar, SWT.NONE);
+        measured = new Label(bar, SWT.WRAP);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(40, SWT.DEFAULT)
+                .applyTo(measured);
     }
 
     @Override
@@ -53,7 +56,7 @@ public final class TrueSizeView extends PictureView {
             return;
         }
         scale = ScreenScale.pixelsPerMm(measured.getDisplay());
-        measured.setText(ScreenScale.measured(measured.getDisplay()) ? "This screen was measured."
+        measured.setText(ScreenScale.measured(measured.getDisplay()) ? "This screen is measured."
                 : "Not measured yet: the size may be off.");
         measured.requestLayout();
         super.follow();

@@ -6,137 +6,148 @@
  */
 package org.pollex.ui.pictures.output;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.resources.IContainer;
+import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
-import org.eclipse.core.runtime.CoreException;
-import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.program.Program;
-import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.pollex.editor.session.DesignSession;
-import org.pollex.editor.session.Known;
-import org.pollex.markers.StudioProject;
+import org.pollex.model.store.JobFolder;
+import org.pollex.model.store.StoreException;
 
-/** Asks where, writes in the background, and offers to open what was written. */
+/**
+ * Makes an output from the design in front; when designs or jobs are selected in a view that is active, from those.
+ */
 abstract class OutputHandler extends AbstractHandler {
 
-    private final String what;
-    private final String extension;
+    private final Output output;
 
-    /**
-     * @param what       as the user calls it, such as proof
-     * @param extension  of the file, without a dot
-     */
-    OutputHandler(String what, String extension) {
-        this.what = what;
-        this.extension = extension;
+    OutputHandler(Output output) {
+        this.output = output;
     }
-
-    /** The bytes of the file. */
-    protected abstract byte[] make(DesignSession session, Known known, IProgressMonitor monitor) throws Exception;
 
     @Override
     public Object execute(ExecutionEvent event) {
-        Shell shell = HandlerUtil.getActiveShell(event);
-        IEditorPart editor = HandlerUtil.getActiveEditor(event);
-        DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
-        Optional<Known> known = session == null ? Optional.empty() : session.known();
-        if (known.isEmpty()) {
-            MessageDialog.openInformation(shell, "No " + what, session == null
-                    ? "Open the design first that the " + what + " is to show."
-                    : session.trouble().orElse("The design is still being checked; try again in a moment."));
+        Shell shell = HandlerUtil.getActiveWorkbenchWindow(event).getShell();
+        IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
+        List<IResource> selected = HandlerUtil.getActivePart(event) instanceof IEditorPart ? List.of()
+                : resources(HandlerUtil.getCurrentSelection(event));
+        List<DesignSession> open = sessions(page);
+        if (!selected.isEmpty()) {
+            look(shell, selected, open);
             return null;
         }
-        ask(shell, session).ifPresent(file -> write(shell, session, known.get(), file));
+        IEditorPart editor = page.getActiveEditor();
+        DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
+        if (session == null) {
+            MessageDialog.openInformation(shell, "No design", "Open a design, or select designs or jobs in the list of "
+                    + "jobs, to make a " + output.words() + ".");
+            return null;
+        }
+        source(session.file(), open, shell).ifPresent(each -> OutputDialogs.one(shell, output, each));
         return null;
     }
 
-    private Optional<Path> ask(Shell shell, DesignSession session) {
-        String name = session.file().getFileName().toString().replaceFirst("\\.design$", "") + "." + extension;
-        Path out = session.file().resolveSibling("out");
-        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Write the " + what);
-        dialog.setOverwrite(true);
-        dialog.setFilterPath((Files.isDirectory(out) ? out : session.file().getParent()).toString());
-        dialog.setFileName(name);
-        dialog.setFilterExtensions(new String[] {"*." + extension});
-        return Optional.ofNullable(dialog.open()).map(Path::of);
+    private static List<IResource> resources(Object selection) {
+        List<IResource> found = new ArrayList<>();
+        if (selection instanceof IStructuredSelection lines) {
+            for (Object each : lines.toList()) {
+                IResource resource = Adapters.adapt(each, IResource.class);
+                if (resource instanceof IContainer
+                        || resource instanceof IFile file && "design".equals(file.getFileExtension())) {
+                    found.add(resource);
+                }
+            }
+        }
+        return found;
     }
 
-    private void write(Shell shell, DesignSession session, Known known, Path file) {
-        Job job = new Job("Writing the " + what + " " + file.getFileName()) {
-            @Override
-            protected IStatus run(IProgressMonitor monitor) {
-                monitor.beginTask(getName(), IProgressMonitor.UNKNOWN);
-                try {
-                    byte[] bytes = make(session, known, monitor);
-                    if (monitor.isCanceled()) {
-                        return Status.CANCEL_STATUS;
+    /** Lists the designs of what is selected, off the window's thread, and goes on from there. */
+    private void look(Shell shell, List<IResource> selected, List<DesignSession> open) {
+        Job job = Job.createSystem("Looking for designs", monitor -> {
+            Set<Path> designs = new LinkedHashSet<>();
+            Optional<String> trouble = Optional.empty();
+            try {
+                for (IResource each : selected) {
+                    Path path = each.getLocation().toPath();
+                    if (each instanceof IContainer) {
+                        designs.addAll(new JobFolder(path).designs());
+                    } else {
+                        designs.add(path);
                     }
-                    save(file, bytes);
-                    refresh(file, monitor);
-                    later(shell, () -> offer(shell, file));
-                } catch (IOException e) {
-                    later(shell, () -> MessageDialog.openError(shell, "Not written", file + " cannot be written ("
-                            + e.getMessage() + "); choose another folder."));
-                } catch (Exception e) {
-                    ILog.of(OutputHandler.class).error(getName(), e);
-                    later(shell, () -> MessageDialog.openError(shell, "Not written", String.valueOf(e.getMessage())));
                 }
-                return Status.OK_STATUS;
+            } catch (StoreException e) {
+                trouble = Optional.of(e.getMessage());
             }
-        };
-        job.setUser(true);
+            String said = trouble.orElse(designs.isEmpty() ? "There is no design in what is selected." : "");
+            shell.getDisplay().asyncExec(() -> {
+                if (!shell.isDisposed()) {
+                    found(shell, said, List.copyOf(designs), open);
+                }
+            });
+        });
         job.schedule();
     }
 
-    /** Writes beside the file and renames, so that the file is whole or not there. */
-    static void save(Path file, byte[] bytes) throws IOException {
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        Files.write(fresh, bytes);
-        Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    private void found(Shell shell, String trouble, List<Path> designs, List<DesignSession> open) {
+        if (!trouble.isEmpty()) {
+            MessageDialog.openInformation(shell, "No " + output.words(), trouble);
+            return;
+        }
+        List<Source> sources = new ArrayList<>();
+        for (Path each : designs) {
+            Optional<Source> source = source(each, open, shell);
+            if (source.isEmpty()) {
+                return;
+            }
+            sources.add(source.get());
+        }
+        if (sources.size() == 1) {
+            OutputDialogs.one(shell, output, sources.get(0));
+        } else {
+            OutputDialogs.many(shell, output, sources);
+        }
     }
 
-    private static void refresh(Path file, IProgressMonitor monitor) throws CoreException {
-        if (StudioProject.existing().isPresent()) {
-            for (org.eclipse.core.resources.IContainer each : org.eclipse.core.resources.ResourcesPlugin.getWorkspace()
-                    .getRoot().findContainersForLocationURI(file.getParent().toUri())) {
-                each.refreshLocal(IResource.DEPTH_ONE, monitor);
+    /** The design as its editor has it, or as it is on disk; tells and gives nothing when it cannot be printed. */
+    private Optional<Source> source(Path design, List<DesignSession> open, Shell shell) {
+        for (DesignSession each : open) {
+            if (each.file().toAbsolutePath().normalize().equals(design.toAbsolutePath().normalize())) {
+                if (each.trouble().isEmpty() && each.fresh() && each.known().isPresent()) {
+                    return Optional.of(new Source(design, each.known()));
+                }
+                MessageDialog.openInformation(shell, "No " + output.words(), each.trouble().orElse(
+                        design.getFileName() + " is still being checked; try again in a moment."));
+                return Optional.empty();
             }
         }
+        return Optional.of(Source.saved(design));
     }
 
-    private static void later(Shell shell, Runnable run) {
-        if (!shell.isDisposed()) {
-            shell.getDisplay().asyncExec(() -> {
-                if (!shell.isDisposed()) {
-                    run.run();
-                }
-            });
+    private static List<DesignSession> sessions(IWorkbenchPage page) {
+        List<DesignSession> open = new ArrayList<>();
+        for (IEditorReference each : page.getEditorReferences()) {
+            IEditorPart editor = each.getEditor(false);
+            DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
+            if (session != null) {
+                open.add(session);
+            }
         }
-    }
-
-    private static void offer(Shell shell, Path file) {
-        int answer = MessageDialog.open(MessageDialog.INFORMATION, shell, "Written", file + " is written.", SWT.NONE,
-                "Open", "Show in folder", "Close");
-        if (answer == 0) {
-            Program.launch(file.toString());
-        } else if (answer == 1) {
-            Program.launch(file.getParent().toString());
-        }
+        return open;
     }
 }

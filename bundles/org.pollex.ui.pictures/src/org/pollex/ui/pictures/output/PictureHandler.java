@@ -6,24 +6,10 @@
  */
 package org.pollex.ui.pictures.output;
 
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.pollex.editor.session.DesignSession;
-import org.pollex.editor.session.Known;
-import org.pollex.output.picture.MaterialPicture;
-import org.pollex.output.picture.PictureOptions;
-import org.pollex.output.picture.PngFile;
-
-/** Writes the picture of the design on its material. */
+/** Writes the picture of a design on its material. */
 public final class PictureHandler extends OutputHandler {
 
-    private static final int DPI = 600;
-
     public PictureHandler() {
-        super("picture", "png");
-    }
-
-    @Override
-    protected byte[] make(DesignSession session, Known known, IProgressMonitor monitor) {
-        return PngFile.bytes(MaterialPicture.of(known.printed(), PictureOptions.of(DPI)), DPI);
+        super(Output.PICTURE);
     }
 }

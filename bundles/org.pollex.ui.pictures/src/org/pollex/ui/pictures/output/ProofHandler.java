@@ -6,23 +6,10 @@
  */
 package org.pollex.ui.pictures.output;
 
-import java.time.LocalDate;
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.pollex.editor.session.DesignSession;
-import org.pollex.editor.session.Known;
-import org.pollex.output.page.PageSize;
-import org.pollex.output.proof.ProofPdf;
-
 /** Writes the proof for the client. */
 public final class ProofHandler extends OutputHandler {
 
     public ProofHandler() {
-        super("proof", "pdf");
-    }
-
-    @Override
-    protected byte[] make(DesignSession session, Known known, IProgressMonitor monitor) throws Exception {
-        return ProofPdf.of(known.printed(), known.findings(), JobFacts.of(session.file(), known, LocalDate.now()),
-                PageSize.A4);
+        super(Output.PROOF);
     }
 }
