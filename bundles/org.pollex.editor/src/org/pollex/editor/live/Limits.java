@@ -18,17 +18,20 @@ import org.pollex.model.store.Catalogues;
  * @param opening    narrowest opening inside ink
  * @param type       smallest x-height
  * @param tolerance  factor on a limit below which a place is reported
- * @param tip        shortest thin tip and notch that is reported
+ * @param tip        shortest thin tip that is reported
+ * @param notch      shortest narrow notch that is reported
+ * @param dust       what is thinner is left out before widths are measured
  */
 public record Limits(double line, double bridge, double gap, double opening, double type, double tolerance, double tip,
-        double notch) {
+        double notch, double dust) {
 
     /** Of a method, with the settings of the catalogues. */
     public static Limits of(Method method, Catalogues catalogues) {
         return new Limits(method.getLineMin(), method.getGapMinReversed(), method.getGapMin(),
                 method.getLineMinReversed(), method.getTypeMin(), 1 - catalogues.setting("width.tolerance").orElse(0),
                 catalogues.setting("line-too-thin.tip-length").orElse(0),
-                catalogues.setting("gap-too-narrow.notch-length").orElse(0));
+                catalogues.setting("gap-too-narrow.notch-length").orElse(0),
+                catalogues.setting("width.dust").orElse(0));
     }
 
     double widest() {

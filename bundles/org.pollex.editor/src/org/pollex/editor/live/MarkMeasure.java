@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.PlaceKind;
 import org.pollex.geometry.width.WidthField;
 import org.pollex.geometry.width.WidthPlace;
@@ -52,10 +53,13 @@ public final class MarkMeasure {
      */
     public static MarkMeasure of(List<Geometry> areas, double scale, Limits limits) {
         double upTo = limits.widest() * SMALLER / scale;
-        List<WidthField> lines = areas.stream().map(each -> WidthField.of(each, upTo)).toList();
+        double dust = limits.dust() / scale;
+        List<WidthField> lines = areas.stream().map(each -> WidthField.of(Polygons.withoutSlivers(each, dust), upTo))
+                .toList();
         Geometry all = areas.size() == 1 ? areas.get(0) : UnaryUnionNG.union(
                 new GeometryFactory().buildGeometry(areas), new PrecisionModel());
-        return new MarkMeasure(limits, lines, WidthField.gapsOf(all, upTo), scale / SMALLER);
+        return new MarkMeasure(limits, lines, WidthField.gapsOf(Polygons.withoutSlivers(all, dust), upTo),
+                scale / SMALLER);
     }
 
     /** The smallest scale that can be judged; below it every answer is for this scale. */
@@ -86,7 +90,9 @@ public final class MarkMeasure {
     private void add(List<ThinPlace> found, WidthPlace place, double scale, double limit, boolean gap,
             boolean tooShort) {
         double width = place.width() * scale;
-        if (!tooShort && width > 0 && width < limit * limits.tolerance()) {
+        // Corners that touch at a point leave no gap that could fill in, as the checks have it.
+        boolean touch = gap && width <= limits.dust() && place.length() * scale <= limits.dust();
+        if (!tooShort && !touch && width < limit * limits.tolerance()) {
             found.add(new ThinPlace(gap, width, limit, place.ax(), place.ay(), place.bx(), place.by(),
                     line(place.where())));
         }

@@ -7,8 +7,11 @@
 package org.pollex.editor.live;
 
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.Hull;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.geometry.width.PlaceKind;
 import org.pollex.geometry.width.WidthField;
 import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.PrintedSide;
@@ -37,22 +40,30 @@ public record Readout(OptionalDouble line, OptionalDouble gap, OptionalDouble ty
         if (printed.isEmpty()) {
             return NONE;
         }
-        OptionalDouble line = side.inks().stream().map(side::ink).filter(each -> !each.isEmpty())
-                .map(each -> least(WidthField.of(each, limits.line() * FARTHER), limits.line() * FARTHER, limits.tip()))
+        double dust = limits.dust();
+        OptionalDouble line = side.inks().stream().map(each -> Polygons.withoutSlivers(side.ink(each), dust))
+                .filter(each -> !each.isEmpty()).map(each -> least(WidthField.of(each, limits.line() * FARTHER),
+                        limits.line(), limits.tip(), dust))
                 .filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble).min();
-        OptionalDouble gap = least(WidthField.gapsOf(printed, limits.gap() * FARTHER), limits.gap() * FARTHER,
-                limits.notch());
+        OptionalDouble gap = least(WidthField.gapsOf(Polygons.withoutSlivers(printed, dust), limits.gap() * FARTHER),
+                limits.gap(), limits.notch(), dust);
         OptionalDouble type = side.types().stream().mapToDouble(PrintedType::xHeight).min();
         double safe = side.face().safe().getArea();
         return new Readout(line, gap, type, safe > 0 ? OptionalDouble.of(Hull.of(printed).area() / safe)
                 : OptionalDouble.empty());
     }
 
-    private static OptionalDouble least(WidthField field, double upTo, double shortest) {
-        return field.places(upTo).stream().filter(each -> each.width() > 0 && switch (each.kind()) {
-            case TIP, NOTCH -> each.length() >= shortest;
-            default -> true;
-        }).mapToDouble(WidthPlace::width).min();
+    /** Tips and notches run out to nothing: they count only where the method's own limit makes them long. */
+    private static OptionalDouble least(WidthField field, double limit, double shortest, double dust) {
+        DoubleStream between = field.places(limit * FARTHER).stream().filter(each -> !runsOut(each)
+                && (each.width() > dust || each.length() > dust)).mapToDouble(WidthPlace::width);
+        DoubleStream out = field.places(limit).stream().filter(each -> runsOut(each) && each.length() >= shortest)
+                .mapToDouble(WidthPlace::width);
+        return DoubleStream.concat(between, out).min();
+    }
+
+    private static boolean runsOut(WidthPlace place) {
+        return place.kind() == PlaceKind.TIP || place.kind() == PlaceKind.NOTCH;
     }
 
     /**
