@@ -19,13 +19,12 @@ import org.pollex.editor.session.DesignPages.PointerListener;
 import org.pollex.editor.view.Scale;
 
 /**
- * Hands undo, redo, delete and select all of the window to the editor that is in front, and tells in the status line
+ * Hands undo and redo of the window to the editor that is in front, and tells in the status line
  * where the pointer is and how far the drawing is enlarged.
  */
 public final class DesignContributor extends EditorActionBarContributor implements PointerListener, ZoomListener {
 
-    private static final ActionFactory[] SHARED = {ActionFactory.UNDO, ActionFactory.REDO, ActionFactory.DELETE,
-        ActionFactory.SELECT_ALL};
+    private static final ActionFactory[] SHARED = {ActionFactory.UNDO, ActionFactory.REDO};
     private static final int PLACE_WIDTH = 26;
     private static final int ZOOM_WIDTH = 12;
 

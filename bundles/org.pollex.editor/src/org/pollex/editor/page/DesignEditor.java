@@ -20,9 +20,7 @@ import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.gef.commands.CommandStackEventListener;
 import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.gef.ui.actions.ActionRegistry;
-import org.eclipse.gef.ui.actions.DeleteAction;
 import org.eclipse.gef.ui.actions.RedoAction;
-import org.eclipse.gef.ui.actions.SelectAllAction;
 import org.eclipse.gef.ui.actions.UndoAction;
 import org.eclipse.gef.ui.actions.UpdateAction;
 import org.eclipse.jface.action.IAction;
@@ -36,10 +34,10 @@ import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.EditorPart;
+import org.pollex.editor.action.DesignTools;
 import org.pollex.editor.live.show.LiveFindings;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
@@ -79,6 +77,7 @@ public final class DesignEditor extends EditorPart {
     private Session session;
     private Unsaved unsaved;
     private DiskWatch disk;
+    private DesignTools tools;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -94,8 +93,6 @@ public final class DesignEditor extends EditorPart {
         domain.loadDefaultTool();
         actions.registerAction(new UndoAction(this));
         actions.registerAction(new RedoAction(this));
-        actions.registerAction(new DeleteAction((IWorkbenchPart) this));
-        actions.registerAction(new SelectAllAction(this));
         site.getShell().addListener(SWT.Activate, returning);
     }
 
@@ -108,6 +105,8 @@ public final class DesignEditor extends EditorPart {
         layout.marginHeight = 0;
         layout.verticalSpacing = 0;
         body.setLayout(layout);
+        tools = new DesignTools(this);
+        tabs.equip(tools::equip);
         open();
     }
 
@@ -145,6 +144,7 @@ public final class DesignEditor extends EditorPart {
         disk = new DiskWatch(session, bar, this::soon, this::readAnew, following::tell);
         domain.getCommandStack().addCommandStackEventListener(following);
         session.add(following);
+        tools.toolbar(body);
         tabs.create(body, session);
         if (notSaved) {
             session.take(opened, true);

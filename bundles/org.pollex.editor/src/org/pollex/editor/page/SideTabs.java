@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.eclipse.gef.EditDomain;
 import org.eclipse.gef.editparts.ZoomListener;
 import org.eclipse.jface.viewers.ISelectionProvider;
@@ -39,11 +40,17 @@ final class SideTabs implements DesignPages {
     private final List<PointerListener> pointers = new CopyOnWriteArrayList<>();
     private final List<ZoomListener> zooms = new CopyOnWriteArrayList<>();
     private final PageSelection selection = new PageSelection();
+    private Consumer<SidePage> equip = page -> { };
     private Session session;
     private CTabFolder tabs;
 
     SideTabs(EditDomain domain) {
         this.domain = domain;
+    }
+
+    /** Gives every page made from now on something more, such as a menu. */
+    void equip(Consumer<SidePage> more) {
+        equip = more;
     }
 
     /** Makes the pages of a session. */
@@ -60,6 +67,7 @@ final class SideTabs implements DesignPages {
             SidePage page = new SidePage(tabs, session, face, domain, pointers);
             page.root().getZoomManager().addZoomListener(zoom -> zooms.forEach(each -> each.zoomChanged(zoom)));
             pages.put(face, page);
+            equip.accept(page);
             live.put(face, new LiveFindings(page, session));
             CTabItem tab = new CTabItem(tabs, SWT.NONE);
             tab.setText(" " + Character.toUpperCase(face.charAt(0)) + face.substring(1) + " ");

@@ -5,10 +5,10 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Purpose: shows and changes what is selected, as fields.
+ * Purpose: what menus, keys, toolbar and dropped files do in the editor.
  *
- * <p>Way in: {@link org.pollex.editor.property.DesignProperties}.
+ * <p>Way in: {@link org.pollex.editor.action.Acts}.
  *
- * <p>Does not belong: fields of the material, inks or job of their own kind.
+ * <p>Does not belong: changes of the model by other means than commands.
  */
-package org.pollex.editor.property;
+package org.pollex.editor.action;

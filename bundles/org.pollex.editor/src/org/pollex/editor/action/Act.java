@@ -4,11 +4,14 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-/**
- * Purpose: the layers and marks of a side in their order.
- *
- * <p>Way in: {@link org.pollex.editor.outline.LayersPage}.
- *
- * <p>Does not belong: the drawing.
- */
-package org.pollex.editor.outline;
+package org.pollex.editor.action;
+
+/** One thing a person can do in the editor. */
+interface Act {
+
+    /** Whether it can be done now. */
+    boolean possible(Workplace at);
+
+    /** Does it; called only when it is possible. */
+    void run(Workplace at);
+}

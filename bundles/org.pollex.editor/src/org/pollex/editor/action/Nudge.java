@@ -1,0 +1,58 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.action;
+
+import java.util.List;
+import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.commands.CompoundCommand;
+import org.pollex.edit.PlaceMarkCommand;
+import org.pollex.edit.Pose;
+import org.pollex.model.design.Mark;
+
+/** Moves marks by a small step. Presses in quick succession make one step of undo. */
+final class Nudge implements Act {
+
+    private static final long TOGETHER_MILLIS = 500;
+
+    private final double dx;
+    private final double dy;
+    private Command last;
+    private List<Mark> moved = List.of();
+    private long when;
+    private int times;
+
+    /** @param dx to the right in mm; @param dy down in mm */
+    Nudge(double dx, double dy) {
+        this.dx = dx;
+        this.dy = dy;
+    }
+
+    @Override
+    public boolean possible(Workplace at) {
+        return !at.free().isEmpty();
+    }
+
+    @Override
+    public void run(Workplace at) {
+        List<Mark> marks = at.free();
+        long now = System.currentTimeMillis();
+        boolean again = last != null && now - when < TOGETHER_MILLIS && marks.equals(moved)
+                && at.session().history().getUndoCommand() == last;
+        if (again) {
+            at.session().history().undo();
+        }
+        times = again ? times + 1 : 1;
+        CompoundCommand all = new CompoundCommand("Move");
+        marks.forEach(each -> all.add(new PlaceMarkCommand("Move", each,
+                Pose.of(each).moved(dx * times, dy * times))));
+        at.session().run(all);
+        last = all;
+        moved = marks;
+        // from the end of the work, which may take longer than the press
+        when = System.currentTimeMillis();
+    }
+}
