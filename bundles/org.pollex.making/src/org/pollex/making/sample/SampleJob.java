@@ -13,6 +13,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -31,8 +32,6 @@ import org.pollex.model.design.Mark;
 import org.pollex.model.job.Job;
 import org.pollex.model.job.JobDesign;
 import org.pollex.model.job.JobFactory;
-import org.pollex.model.job.Revision;
-import org.pollex.model.job.Snapshot;
 import org.pollex.model.job.Use;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.JobFolder;
@@ -44,6 +43,7 @@ import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.PngFile;
 import org.pollex.output.proof.ProofPdf;
+import org.pollex.rules.review.JobReview;
 
 /** Writes the sample job, and what is printed of it. */
 public final class SampleJob {
@@ -151,11 +151,6 @@ public final class SampleJob {
         job.setDue(session.today().plusWeeks(WEEKS_TO_DUE));
         job.setNote("An invented client; its art was drawn for this sample.");
         Instant when = session.today().atStartOfDay(ZoneOffset.UTC).toInstant();
-        Revision revision = JobFactory.eINSTANCE.createRevision();
-        revision.setNumber(1);
-        revision.setWhen(when);
-        revision.setWho("The studio");
-        revision.setNote("First proof for the client.");
         int quantity = 0;
         try {
             for (Sample sample : SampleDesigns.ALL) {
@@ -164,17 +159,16 @@ public final class SampleJob {
                 design.setPath(path);
                 design.setQuantity(sample.quantity());
                 job.getDesigns().add(design);
-                Snapshot snapshot = JobFactory.eINSTANCE.createSnapshot();
-                snapshot.setPath(path);
-                snapshot.setSha256(ArtFiles.sha256(folder.resolve(path)));
-                revision.getSnapshots().add(snapshot);
                 quantity += sample.quantity();
             }
             job.setQuantity(quantity);
-            job.getRevisions().add(revision);
             ModelFiles.JOBS.replace(job, folder.resolve(JOB));
+            new JobReview(folder.resolve(JOB), Clock.fixed(when, ZoneOffset.UTC)).revise("The studio");
         } catch (StoreException e) {
             throw new Refusal(Desk.code(e), e.getMessage(), e);
+        } catch (IOException e) {
+            throw new Refusal(ExitCode.NOT_WRITTEN, session.shown(folder) + ": the revision cannot be written ("
+                    + SafeOutput.reason(e) + "); check the folder and its permissions.", e);
         }
     }
 

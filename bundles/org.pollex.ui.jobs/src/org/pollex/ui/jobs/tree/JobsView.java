@@ -49,6 +49,8 @@ public final class JobsView extends ViewPart {
     private static final int QUIET = 200;
 
     private static final int NAME_SHARE = 55;
+    private static final int NAME_LEAST = 180;
+    private static final int STATE_LEAST = 130;
 
     private TreeViewer viewer;
     private JobTree tree;
@@ -75,15 +77,16 @@ public final class JobsView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
         nothing = new Label(stack, SWT.WRAP | SWT.CENTER);
         Composite columns = new Composite(stack, SWT.NONE);
-        viewer = new TreeViewer(columns, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        viewer = new TreeViewer(columns, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL
+                | SWT.V_SCROLL);
         viewer.getTree().setHeaderVisible(true);
         viewer.setUseHashlookup(true);
         tree = new JobTree(viewer);
         viewer.setContentProvider(tree);
         TreeColumnLayout layout = new TreeColumnLayout();
         columns.setLayout(layout);
-        column(layout, "Job or design", NAME_SHARE);
-        column(layout, "State", 100 - NAME_SHARE);
+        column(layout, "Job or design", NAME_SHARE, NAME_LEAST);
+        column(layout, "State", 100 - NAME_SHARE, STATE_LEAST);
         viewer.setLabelProvider(new JobLabels());
         viewer.setInput(tree);
         actions = new JobActions(getViewSite(), this);
@@ -106,10 +109,10 @@ public final class JobsView extends ViewPart {
     }
 
     /** Columns of their own spare the tree from measuring each of its lines for the width of the widest. */
-    private void column(TreeColumnLayout layout, String name, int share) {
+    private void column(TreeColumnLayout layout, String name, int share, int least) {
         TreeColumn column = new TreeColumn(viewer.getTree(), SWT.NONE);
         column.setText(name);
-        layout.setColumnData(column, new ColumnWeightData(share));
+        layout.setColumnData(column, new ColumnWeightData(share, least));
     }
 
     /** The lines that are selected. */

@@ -30,6 +30,7 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.EditorPart;
 import org.pollex.markers.StudioSuite;
 import org.pollex.model.catalogue.Material;
@@ -47,11 +48,13 @@ public final class WelcomePage extends EditorPart {
     /** Id of the page among the editors. */
     public static final String ID = "org.pollex.ui.jobs.welcome";
 
+    /** The view with the pages of help, when the program has one. */
+    private static final String HELP = "org.pollex.app.help";
     private static final int MARGIN = 36;
     private static final int WIDTH = 460;
     private static final int LARGER = 6;
     private static final int PICTURE = 150;
-    private static final int PICTURES = 4;
+    private static final int PICTURES = 3;
 
     private final List<Image> images = new ArrayList<>();
     private Composite pictures;
@@ -101,9 +104,20 @@ public final class WelcomePage extends EditorPart {
         space(area);
         link(area, "New job\u2026", "for a client of yours", () -> Wizards.newJob(shell()));
         link(area, "Open job folder\u2026", "that is on this disk already", () -> Wizards.openFolder(shell()));
+        if (PlatformUI.getWorkbench().getViewRegistry().find(HELP) != null) {
+            link(area, "Help", "on each step, from art to proof", this::help);
+        }
         sample.addListener(SWT.Selection, event -> openSample());
         scrolled.setMinSize(area.computeSize(SWT.DEFAULT, SWT.DEFAULT));
         draw(area, scrolled);
+    }
+
+    private void help() {
+        try {
+            getSite().getPage().showView(HELP);
+        } catch (PartInitException e) {
+            ILog.of(WelcomePage.class).error("The pages of help could not be shown", e);
+        }
     }
 
     private org.eclipse.swt.widgets.Shell shell() {

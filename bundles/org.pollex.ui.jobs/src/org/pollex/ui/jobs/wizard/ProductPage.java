@@ -34,7 +34,7 @@ import org.pollex.ui.jobs.work.Studio;
 final class ProductPage extends WizardPage {
 
     private static final int MARGIN = 12;
-    private static final int PICTURE = 120;
+    private static final int PICTURE = 106;
 
     private final Choice choice;
     private final Optional<Path> start;
