@@ -8,6 +8,7 @@ package org.pollex.markers;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -79,8 +80,12 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
             return;
         }
         String extension = String.valueOf(file.getFileExtension());
-        if (DESIGN.equals(extension) && delta.getKind() != IResourceDelta.REMOVED) {
-            designs.add(file);
+        if (DESIGN.equals(extension)) {
+            // numbered folders below "revisions" hold copies that are kept, not checked
+            if (delta.getKind() != IResourceDelta.REMOVED
+                    && !Arrays.asList(file.getProjectRelativePath().segments()).contains("revisions")) {
+                designs.add(file);
+            }
         } else if (SHARED.contains(extension) && file.getParent() != null) {
             IContainer folder = file.getParent();
             boolean art = "art".equals(folder.getName()) && folder.getParent() != null;

@@ -28,10 +28,12 @@ import org.pollex.model.store.FileKind;
 import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
+import org.pollex.rules.review.JobReview;
 
 /**
  * Finds the designs that paths of a call mean: a design means itself, a job its designs, a folder those of its whole
- * tree. Links to folders are not followed, names that begin with a dot are passed over. What cannot be read is told on
+ * tree. Links to folders are not followed, names that begin with a dot and the revisions
+ * that a job keeps are passed over. What cannot be read is told on
  * the error stream, and the rest is still found. A design found twice counts once.
  */
 public final class DesignFinder {
@@ -115,7 +117,7 @@ public final class DesignFinder {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override
                 public FileVisitResult preVisitDirectory(Path entered, BasicFileAttributes attributes) {
-                    return hidden(entered) && !entered.equals(folder) ? FileVisitResult.SKIP_SUBTREE
+                    return (hidden(entered) || kept(entered)) && !entered.equals(folder) ? FileVisitResult.SKIP_SUBTREE
                             : FileVisitResult.CONTINUE;
                 }
 
@@ -139,6 +141,17 @@ public final class DesignFinder {
         }
         Collections.sort(designs);
         return designs;
+    }
+
+    /** Copies that a job keeps of its revisions are no designs of their own. */
+    private static boolean kept(Path path) {
+        try {
+            return path.getFileName() != null && path.getFileName().toString().equals(JobReview.FOLDER)
+                    && JobFolder.of(path).job().isPresent();
+        } catch (StoreException e) {
+            // The folder above holds two jobs, and both keep their revisions here.
+            return true;
+        }
     }
 
     private static boolean hidden(Path path) {

@@ -60,7 +60,8 @@ final class JobsReader {
             Job job = file.isPresent() ? ModelFiles.JOBS.load(file.get()) : null;
             List<Path> designs = parts.designs();
             Map<IResource, Counts> counts = Counts.below(folder);
-            Counts all = counts.values().stream().reduce(Counts.NONE, Counts::plus);
+            Counts all = designs.stream().map(each -> counts.getOrDefault(folder.getFile(each.getFileName().toString()),
+                    Counts.NONE)).reduce(Counts.NONE, Counts::plus);
             JobItem item = job == null ? new JobItem(JobItem.Kind.JOB, null, path, folder.getName(),
                     all.words(), all.badge(), folder) : job(folder, path, job, all);
             States states = new States(job, path);

@@ -68,7 +68,8 @@ class SampleJobTest {
                 "out/deck-hands.png", "out/evening-crossing-proof.pdf", "out/evening-crossing-zones.png",
                 "out/evening-crossing.png", "out/findings.json", "out/findings.sarif", "out/findings.xml",
                 "out/skerry-light-proof.pdf", "out/skerry-light-zones.png", "out/skerry-light.png",
-                "skerry-light.design", "summer-season.job"),
+                "revisions/1/deck-hands.design", "revisions/1/evening-crossing.design",
+                "revisions/1/skerry-light.design", "skerry-light.design", "summer-season.job"),
                 studio.files().stream().map(name -> name.replace("sample/", "")).filter(name -> !name.startsWith("."))
                         .toList());
         Job job = ModelFiles.JOBS.load(folder.resolve("sample/summer-season.job"));
