@@ -31,11 +31,13 @@ import org.pollex.ui.jobs.welcome.WelcomePage;
 class WelcomeTest {
 
     private static final String FOLDER = "Summer season";
+    /** Three proofs and six pictures at 600 dots an inch, on a busy machine; milliseconds. */
+    private static final long PROOFS = 60_000;
 
     @AfterEach
     void clean() throws Exception {
         Window.closeEditors();
-        Window.until("the sample job is whole", () -> Job.getJobManager().find(null).length == 0
+        Window.until("the sample job is whole", PROOFS, () -> Job.getJobManager().find(null).length == 0
                 || java.util.Arrays.stream(Job.getJobManager().find(null))
                         .noneMatch(each -> each.getName().equals("Writing the sample job")));
         StudioProject.existing().get().project().getFolder(FOLDER).delete(true, new NullProgressMonitor());
@@ -60,7 +62,7 @@ class WelcomeTest {
         assertEquals(3, new JobFolder(path).designs().size());
         Window.until("its findings are marked", () -> !FindingMarkers.of(folder.getFile("evening-crossing.design"))
                 .isEmpty());
-        Window.until("its proofs are made", () -> Files.exists(path.resolve("out/deck-hands-proof.pdf")));
+        Window.until("its proofs are made", PROOFS, () -> Files.exists(path.resolve("out/deck-hands-proof.pdf")));
         folder.refreshLocal(IResource.DEPTH_INFINITE, null);
         Window.until("the list shows its findings", () -> Widgets.texts(Widgets.tree(JobsView.ID)).stream()
                 .anyMatch(each -> each.contains("Summer season") && each.contains("error")));

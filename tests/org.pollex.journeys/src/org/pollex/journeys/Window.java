@@ -56,7 +56,12 @@ final class Window {
 
     /** Runs the event loop until it is so; fails after ten seconds. */
     static void until(String what, BooleanSupplier condition) {
-        long end = System.currentTimeMillis() + LONGEST;
+        until(what, LONGEST, condition);
+    }
+
+    /** Runs the event loop until it is so; fails after that many milliseconds. */
+    static void until(String what, long longest, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + longest;
         while (!condition.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
                 fail("waited in vain: " + what);
