@@ -6,10 +6,14 @@
  */
 package org.pollex.app;
 
+import java.util.List;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -23,6 +27,29 @@ import org.eclipse.ui.ide.IDE;
  * left, and saves the workspace when it closes.
  */
 class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    private final List<String> words;
+    private final StartClock clock = new StartClock();
+
+    /** @param words of the command line; designs among them are opened */
+    StudioWorkbenchAdvisor(List<String> words) {
+        this.words = List.copyOf(words);
+    }
+
+    @Override
+    public void postStartup() {
+        super.postStartup();
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        if (window != null && window.getActivePage() != null) {
+            OpenFiles.open(window.getActivePage(), words);
+        }
+    }
+
+    @Override
+    public void eventLoopIdle(Display display) {
+        clock.idle();
+        super.eventLoopIdle(display);
+    }
 
     @Override
     public void initialize(IWorkbenchConfigurer configurer) {

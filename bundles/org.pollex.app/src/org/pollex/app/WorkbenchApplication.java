@@ -6,6 +6,7 @@
  */
 package org.pollex.app;
 
+import java.util.List;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -17,7 +18,7 @@ import org.eclipse.ui.PlatformUI;
 /**
  * Opens the workbench window and keeps it open until the user leaves.
  *
- * <p>Answers to the platform with {@link IApplication#EXIT_OK}, or with {@link IApplication#EXIT_RESTART} when the
+ * <p>Designs named on the command line are opened. Answers to the platform with {@link IApplication#EXIT_OK}, or with {@link IApplication#EXIT_RESTART} when the
  * user asked for a restart. Refuses to start, with exit code {@value #WORKSPACE_IN_USE} and one line on the error
  * stream, when another window already works in the same workspace folder: two would overwrite each other's state.
  * Needs a display; the words that need none are served by another application.
@@ -37,7 +38,7 @@ public class WorkbenchApplication implements IApplication {
         }
         Display display = PlatformUI.createDisplay();
         try {
-            int result = PlatformUI.createAndRunWorkbench(display, new StudioWorkbenchAdvisor());
+            int result = PlatformUI.createAndRunWorkbench(display, new StudioWorkbenchAdvisor(words(context)));
             return result == PlatformUI.RETURN_RESTART ? IApplication.EXIT_RESTART : IApplication.EXIT_OK;
         } finally {
             display.dispose();
@@ -45,6 +46,11 @@ public class WorkbenchApplication implements IApplication {
                 workspace.release();
             }
         }
+    }
+
+    private static List<String> words(IApplicationContext context) {
+        return context.getArguments().get(IApplicationContext.APPLICATION_ARGS) instanceof String[] words
+                ? List.of(words) : List.of();
     }
 
     @Override
