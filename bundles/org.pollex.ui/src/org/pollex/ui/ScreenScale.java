@@ -6,13 +6,17 @@
  */
 package org.pollex.ui;
 
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
 import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Control;
 import org.osgi.service.prefs.BackingStoreException;
 
 /**
- * How many pixels of this screen make a millimetre: what the user measured with a ruler or a card, else what the system
- * says.
+ * How many pixels of the screen on which a control is shown make a millimetre: what the user measured there with a
+ * card, else what the system says. A screen is told from another by its place and size.
  */
 public final class ScreenScale {
 
@@ -23,31 +27,50 @@ public final class ScreenScale {
     }
 
     /** Pixels a millimetre. */
-    public static double pixelsPerMm(Display display) {
-        double kept = InstanceScope.INSTANCE.getNode(Person.NODE).getDouble(key(display), 0);
-        return kept > 0 ? kept : display.getDPI().x / MM_PER_INCH;
+    public static double pixelsPerMm(Control control) {
+        double kept = node().getDouble(key(control), 0);
+        return kept > 0 ? kept : control.getDisplay().getDPI().x / MM_PER_INCH;
     }
 
     /** Whether the user measured this screen. */
-    public static boolean measured(Display display) {
-        return InstanceScope.INSTANCE.getNode(Person.NODE).getDouble(key(display), 0) > 0;
+    public static boolean measured(Control control) {
+        return node().getDouble(key(control), 0) > 0;
     }
 
     /** Keeps what the user measured. */
-    public static void set(Display display, double pixelsPerMm) {
+    public static void set(Control control, double pixelsPerMm) {
         if (!(pixelsPerMm > 0.5 && pixelsPerMm < 100)) {
             throw new IllegalArgumentException("No screen has " + pixelsPerMm + " pixels a millimetre.");
         }
-        InstanceScope.INSTANCE.getNode(Person.NODE).putDouble(key(display), pixelsPerMm);
+        node().putDouble(key(control), pixelsPerMm);
         try {
-            InstanceScope.INSTANCE.getNode(Person.NODE).flush();
+            node().flush();
         } catch (BackingStoreException e) {
-            org.eclipse.core.runtime.ILog.of(ScreenScale.class).warn("The screen's scale could not be kept", e);
+            ILog.of(ScreenScale.class).warn("The screen's scale could not be kept", e);
         }
     }
 
-    private static String key(Display display) {
-        org.eclipse.swt.graphics.Rectangle size = display.getPrimaryMonitor().getBounds();
-        return KEY + "." + size.width + "x" + size.height;
+    /** Runs something in the window's thread whenever a screen was measured, as long as a control lives. */
+    public static void follow(Control control, Runnable changed) {
+        IPreferenceChangeListener listener = event -> {
+            if (event.getKey().startsWith(KEY) && !control.isDisposed()) {
+                control.getDisplay().asyncExec(() -> {
+                    if (!control.isDisposed()) {
+                        changed.run();
+                    }
+                });
+            }
+        };
+        node().addPreferenceChangeListener(listener);
+        control.addDisposeListener(event -> node().removePreferenceChangeListener(listener));
+    }
+
+    private static IEclipsePreferences node() {
+        return InstanceScope.INSTANCE.getNode(Person.NODE);
+    }
+
+    private static String key(Control control) {
+        Rectangle bounds = control.getMonitor().getBounds();
+        return KEY + "." + bounds.x + "." + bounds.y + "." + bounds.width + "x" + bounds.height;
     }
 }

@@ -12,7 +12,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
@@ -54,19 +56,39 @@ class PicturesTest {
     @Test
     void trueSizeFollowsTheMeasuredScreen() throws Exception {
         open();
-        ScreenScale.set(Window.display(), 5);
+        ScreenScale.set(Window.window().getShell(), 5);
         TrueSizeView view = (TrueSizeView) Window.page().showView(TrueSizeView.ID);
         Window.until("it is painted", view::painted);
         Window.idle();
         Picture.take(Window.display(), "pictures-truesize");
         Point before = view.pictureSize();
-        Window.page().hideView(view);
-        ScreenScale.set(Window.display(), 8);
-        TrueSizeView again = (TrueSizeView) Window.page().showView(TrueSizeView.ID);
-        Window.until("it is painted", again::painted);
-        assertEquals(8.0 / 5, (double) again.pictureSize().x / before.x, 0.02);
+        ScreenScale.set(Window.window().getShell(), 8);
+        Window.until("it follows the measure", () -> view.pictureSize().x > before.x);
+        assertEquals(8.0 / 5, (double) view.pictureSize().x / before.x, 0.02);
         // two picks of 26 mm and their margins
-        assertEquals((3 * 4 + 2 * 26) * 8, again.pictureSize().x, 12);
+        assertEquals((3 * 4 + 2 * 26) * 8, view.pictureSize().x, 12);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-truesize-scrolled");
+        Canvas canvas = view.picture();
+        assertTrue(canvas.getHorizontalBar().isVisible(), "what does not fit cannot be reached");
+        // the loupe follows the pointer over this picture too: the middle of the front, then an arrow key
+        LoupeView loupe = (LoupeView) Window.page().showView(LoupeView.ID, null, IWorkbenchPage.VIEW_CREATE);
+        Point place = view.pixel("front", 0, 0);
+        Window.mouse(canvas, SWT.MouseMove, place.x, place.y, 0, 0);
+        assertEquals(0, loupe.place().x, 0.2);
+        assertEquals(0, loupe.place().y, 0.2);
+        double beside = loupe.place().x;
+        loupe.picture().notifyListeners(SWT.KeyDown, key(SWT.ARROW_RIGHT));
+        assertEquals(0.1, loupe.place().x - beside, 1e-9);
+        int left = canvas.getHorizontalBar().getSelection();
+        canvas.notifyListeners(SWT.KeyDown, key(SWT.ARROW_RIGHT));
+        assertTrue(canvas.getHorizontalBar().getSelection() > left, "the arrow keys do not move the picture");
+    }
+
+    private static Event key(int code) {
+        Event event = new Event();
+        event.keyCode = code;
+        return event;
     }
 
     @Test

@@ -63,7 +63,7 @@ final class CalibrateDialog extends TitleAreaDialog {
         slider.setMaximum(MOST);
         slider.setIncrement(1);
         slider.setPageIncrement(10);
-        slider.setSelection((int) Math.round(ScreenScale.pixelsPerMm(bar.getDisplay()) * CARD_MM));
+        slider.setSelection((int) Math.round(ScreenScale.pixelsPerMm(bar) * CARD_MM));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(slider);
         slider.addListener(SWT.Selection, event -> bar.redraw());
         slider.setFocus();
@@ -72,7 +72,7 @@ final class CalibrateDialog extends TitleAreaDialog {
 
     @Override
     protected void okPressed() {
-        ScreenScale.set(bar.getDisplay(), slider.getSelection() / CARD_MM);
+        ScreenScale.set(bar, slider.getSelection() / CARD_MM);
         super.okPressed();
     }
 }

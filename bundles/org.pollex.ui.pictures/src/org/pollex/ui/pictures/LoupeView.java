@@ -67,7 +67,7 @@ public final class LoupeView extends PictureView implements DesignPages.PointerL
         if (canvas() == null || active() == null) {
             return;
         }
-        pixelsPerMm = ScreenScale.pixelsPerMm(canvas().getDisplay());
+        pixelsPerMm = ScreenScale.pixelsPerMm(canvas());
         if (!listening) {
             listening = true;
             canvas().addListener(SWT.KeyDown, event -> key(event.keyCode));

@@ -26,6 +26,7 @@ import org.eclipse.ui.part.ViewPart;
 import org.pollex.editor.session.Known;
 import org.pollex.ui.ActiveDesign;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.ScreenScale;
 
 /**
  * A view with a picture of the design in front, painted in the background whenever the print, the size or a choice of
@@ -36,6 +37,7 @@ abstract class PictureView extends ViewPart {
     private static final long PAUSE = 60;
 
     private Canvas canvas;
+    private Pan pan;
     private Image image;
     private ActiveDesign active;
     private Job job;
@@ -52,10 +54,12 @@ abstract class PictureView extends ViewPart {
         if (bar.getChildren().length == 0) {
             bar.dispose();
         }
-        canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED);
+        canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | (scrolls() ? SWT.H_SCROLL | SWT.V_SCROLL : 0));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> repaint());
+        pan = new Pan(canvas);
+        ScreenScale.follow(canvas, this::follow);
         canvas.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
             @Override
             public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
@@ -64,6 +68,11 @@ abstract class PictureView extends ViewPart {
         });
         active = new ActiveDesign(getSite().getPage(), this::follow);
         follow();
+    }
+
+    /** Whether the picture may be larger than the view and is then moved under it. */
+    protected boolean scrolls() {
+        return false;
     }
 
     /** Fills the bar above the picture. */
@@ -85,6 +94,16 @@ abstract class PictureView extends ViewPart {
     /** Where the picture is. */
     protected final Canvas canvas() {
         return canvas;
+    }
+
+    /** The control that shows the picture. */
+    public final Canvas picture() {
+        return canvas;
+    }
+
+    /** Where the picture's top left corner is in the view, pixels. */
+    protected final Point origin() {
+        return pan.origin(pictureSize());
     }
 
     /** Whether a picture is there. */
@@ -145,17 +164,18 @@ abstract class PictureView extends ViewPart {
         if (old != null) {
             old.dispose();
         }
+        pan.fit(pictureSize());
         canvas.redraw();
     }
 
     private void paint(GC gc) {
-        Point size = canvas.getSize();
         if (image == null) {
             gc.drawText(active == null || active.session().isEmpty() ? NONE : active.session().get().trouble()
                     .orElse("The design is being checked; its picture follows."), 10, 10, true);
             return;
         }
-        gc.drawImage(image, (size.x - image.getBounds().width) / 2, (size.y - image.getBounds().height) / 2);
+        Point origin = origin();
+        gc.drawImage(image, origin.x, origin.y);
     }
 
     @Override

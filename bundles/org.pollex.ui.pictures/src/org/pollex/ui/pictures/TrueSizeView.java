@@ -17,6 +17,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.pollex.editor.session.Known;
@@ -33,6 +34,7 @@ public final class TrueSizeView extends PictureView {
     private static final double GAP = 4;
 
     private Label measured;
+    private boolean pointing;
     private volatile double scale = 4;
 
     @Override
@@ -41,9 +43,7 @@ public final class TrueSizeView extends PictureView {
         Button calibrate = new Button(bar, SWT.PUSH);
         calibrate.setText("&Measure this screen\u2026");
         calibrate.addListener(SWT.Selection, event -> {
-            if (new CalibrateDialog(getSite().getShell()).open() == CalibrateDialog.OK) {
-                follow();
-            }
+            new CalibrateDialog(getSite().getShell()).open();
         });
         measured = new Label(bar, SWT.WRAP);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(40, SWT.DEFAULT)
@@ -55,11 +55,60 @@ public final class TrueSizeView extends PictureView {
         if (measured == null || measured.isDisposed()) {
             return;
         }
-        scale = ScreenScale.pixelsPerMm(measured.getDisplay());
-        measured.setText(ScreenScale.measured(measured.getDisplay()) ? "This screen is measured."
+        scale = ScreenScale.pixelsPerMm(measured);
+        measured.setText(ScreenScale.measured(measured) ? "This screen is measured."
                 : "Not measured yet: the size may be off.");
         measured.requestLayout();
+        if (!pointing && canvas() != null) {
+            pointing = true;
+            canvas().addListener(SWT.MouseMove, event -> point(event.x, event.y));
+        }
         super.follow();
+    }
+
+    @Override
+    protected boolean scrolls() {
+        return true;
+    }
+
+    /** Where a place of a face (mm on the item) is in the view. */
+    public Point pixel(String face, double x, double y) {
+        Known known = active().known().orElseThrow();
+        List<ItemFace> faces = known.printed().item().faces();
+        for (int i = 0; i < faces.size(); i++) {
+            if (faces.get(i).name().equals(face)) {
+                Coordinate middle = faces.get(i).area().getEnvelopeInternal().centre();
+                Point origin = origin();
+                return new Point((int) Math.round(origin.x + (x - middle.x + across(known, i)) * scale),
+                        (int) Math.round(origin.y + (y - middle.y + GAP + known.printed().item().height() / 2)
+                                * scale));
+            }
+        }
+        throw new IllegalArgumentException("There is no face " + face);
+    }
+
+    /** Middle of a face from the left end of the picture, mm. */
+    private static double across(Known known, int face) {
+        double wide = known.printed().item().width();
+        return GAP + face * (wide + GAP) + wide / 2;
+    }
+
+    /** Lays the loupe, when it is open, where the pointer is. */
+    private void point(int x, int y) {
+        if (!painted() || active().known().isEmpty()
+                || !(getSite().getPage().findView(LoupeView.ID) instanceof LoupeView loupe)) {
+            return;
+        }
+        Known known = active().known().get();
+        List<ItemFace> faces = known.printed().item().faces();
+        for (int i = 0; i < faces.size(); i++) {
+            Coordinate middle = faces.get(i).area().getEnvelopeInternal().centre();
+            Point at = pixel(faces.get(i).name(), middle.x, middle.y);
+            if (Math.abs(x - at.x) <= (known.printed().item().width() + GAP) / 2 * scale) {
+                loupe.over(faces.get(i).name(), middle.x + (x - at.x) / scale, middle.y + (y - at.y) / scale);
+                return;
+            }
+        }
     }
 
     @Override

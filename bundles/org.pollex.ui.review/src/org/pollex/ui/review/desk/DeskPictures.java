@@ -114,7 +114,7 @@ final class DeskPictures {
         int width = Math.max(120, size.x);
         int height = Math.max(120, size.y);
         int backdrop = ScreenImages.rgb(large.getBackground());
-        double trueScale = ScreenScale.pixelsPerMm(large.getDisplay());
+        double trueScale = ScreenScale.pixelsPerMm(large);
         Path path = entry.path();
         job = new Job("Painting a place") {
             @Override
