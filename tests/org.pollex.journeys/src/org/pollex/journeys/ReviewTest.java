@@ -36,6 +36,7 @@ import org.pollex.model.job.Job;
 import org.pollex.model.job.JobFactory;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.rules.Finding;
+import org.pollex.ui.pictures.output.Output;
 import org.pollex.ui.review.desk.ReviewDesk;
 
 /**
@@ -148,6 +149,10 @@ class ReviewTest {
         assertFalse(editor.isDirty(), "a signed design was changed");
         Window.idle();
         Picture.take(Window.display(), "review-locked");
+        Window.until("the signed design is printed", session::fresh);
+        String proof = new String(Outputs.write(Output.PROOF, session, folder.resolve("out/harbour.pdf")),
+                java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertTrue(proof.startsWith("%PDF-"), "the proof of the signed design is no PDF");
         Window.page().activate(desk);
         button(root(), "Begin a new revision").notifyListeners(SWT.Selection, new Event());
         Window.until("a new revision is begun", () -> label("not reviewed") != null);
