@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,7 @@ import org.pollex.model.design.Placement;
 import org.pollex.model.job.Job;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.ui.jobs.tree.JobsView;
+import org.pollex.ui.review.desk.ReviewDesk;
 
 /** A job and a design are made through the menu's windows, and the design opens in its editor. */
 class NewJobTest {
@@ -136,6 +138,25 @@ class NewJobTest {
         Widgets.expand(Widgets.tree(JobsView.ID).getItem(0));
         Window.idle();
         Picture.take(Window.display(), "newjob-done");
+        signed(job);
+    }
+
+    /** The new design is revised, signed off and proved: from a new job to a signed proof. */
+    private void signed(IFolder job) throws Exception {
+        ReviewDesk desk = (ReviewDesk) Window.page().showView(ReviewDesk.ID);
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID), IWorkbenchPage.STATE_MAXIMIZED);
+        Window.until("the design is to be reviewed", () -> ReviewTest.label("in hive-mark.design") != null);
+        ReviewTest.button(Window.window().getShell(), "Make a revision").notifyListeners(SWT.Selection, new Event());
+        Window.until("the revision waits", () -> ReviewTest.label("waits for review") != null);
+        ReviewTest.answer("Sign off", "As the client wishes.", "Sign off", "newjob-signing");
+        Window.until("it is signed", () -> ReviewTest.label("signed off") != null);
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID), IWorkbenchPage.STATE_RESTORED);
+        Window.page().hideView(desk);
+        Window.page().activate(Window.page().getActiveEditor());
+        DesignSession session = Window.page().getActiveEditor().getAdapter(DesignSession.class);
+        Window.until("the design is locked", () -> session.locked().isPresent() && session.fresh());
+        byte[] proof = Outputs.write("proof", job.getLocation().toPath().resolve("out/hive-mark.pdf"));
+        assertTrue(new String(proof, StandardCharsets.ISO_8859_1).startsWith("%PDF-"), "no proof");
     }
 
     private void job(Shell shell) throws Exception {

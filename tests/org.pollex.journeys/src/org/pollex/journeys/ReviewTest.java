@@ -80,17 +80,17 @@ class ReviewTest {
         return Window.window().getShell();
     }
 
-    private static Label label(String part) {
+    static Label label(String part) {
         return FindingsViewTest.find(root(), Label.class, each -> each.isVisible() && each.getText().contains(part));
     }
 
-    private static Button button(Composite root, String text) {
+    static Button button(Composite root, String text) {
         return FindingsViewTest.find(root, Button.class, each -> each.isVisible()
                 && each.getText().replace("&", "").startsWith(text));
     }
 
     /** Presses a button that opens a dialog, answers it once it is there. */
-    private static void answer(String press, String text, String ok, String picture) {
+    static void answer(String press, String text, String ok, String picture) {
         Window.display().timerExec(200, new Runnable() {
             @Override
             public void run() {
@@ -130,7 +130,7 @@ class ReviewTest {
         Window.until("the waiver is on the marker", () -> FindingMarkers.of(file).stream().anyMatch(Finding::waived));
         Job job = ModelFiles.JOBS.load(folder.resolve("harbour.job"));
         assertEquals("The waterline is meant to be faint.", job.getWaivers().get(0).getReason());
-        Window.until("the desk counts it", () -> label("1 settled") != null);
+        Window.until("the desk counts it", () -> label("1 of 8 settled") != null);
         Window.idle();
         Picture.take(Window.display(), "review-waived");
         button(root(), "Make a revision").notifyListeners(SWT.Selection, new Event());

@@ -20,6 +20,7 @@ import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
+import org.pollex.rules.review.JobReview;
 
 /** The findings on saved designs of one or all jobs, in the order in which they are gone through. */
 final class Queue {
@@ -34,16 +35,32 @@ final class Queue {
         return new Queue(List.of());
     }
 
-    /** Folders with findings, by path. */
+    /** Folders with designs, by path. */
     static List<IContainer> folders() {
         TreeMap<String, IContainer> folders = new TreeMap<>();
-        markers().forEach(each -> folders.put(each.getResource().getParent().getFullPath().toString(),
-                each.getResource().getParent()));
+        designs().forEach(each -> folders.put(each.getParent().getFullPath().toString(), each.getParent()));
         return List.copyOf(folders.values());
     }
 
+    private static List<IFile> designs() {
+        List<IFile> designs = new ArrayList<>();
+        try {
+            if (StudioProject.existing().isPresent()) {
+                StudioProject.existing().get().project().accept(proxy -> {
+                    if (proxy.getType() == IResource.FILE && proxy.getName().endsWith(".design")) {
+                        designs.add((IFile) proxy.requestResource());
+                    }
+                    return !proxy.getName().equals(JobReview.FOLDER);
+                }, IResource.NONE);
+            }
+        } catch (CoreException e) {
+            ILog.of(Queue.class).warn("The designs of the jobs cannot be listed", e);
+        }
+        return designs;
+    }
+
     /**
-     * Findings of errors and warnings; notes need no decision.
+     * Findings of errors and warnings, since notes need no decision, and designs that have none.
      *
      * @param folder     of one job; null for all
      * @param unsettled  only what is not waived
@@ -58,6 +75,11 @@ final class Queue {
                     found.add(new Entry(file, finding));
                 }
             }
+        }
+        if (!unsettled) {
+            List<IFile> marked = found.stream().map(Entry::file).toList();
+            designs().stream().filter(each -> folder == null || folder.equals(each.getParent()))
+                    .filter(each -> !marked.contains(each)).forEach(each -> found.add(Entry.clean(each)));
         }
         found.sort(Comparator.comparing((Entry each) -> each.file().getFullPath().toString())
                 .thenComparing(each -> each.finding().severity()).thenComparing(each -> each.finding().side())
@@ -85,6 +107,10 @@ final class Queue {
 
     long settled() {
         return entries.stream().filter(each -> each.finding().waived()).count();
+    }
+
+    long decisions() {
+        return entries.stream().filter(Entry::open).count();
     }
 
     /** The place of the same finding in this queue, or of what came after it. */

@@ -183,16 +183,18 @@ public final class ReviewDesk extends ViewPart {
         Entry entry = entry();
         needEntry.forEach(each -> each.setEnabled(entry != null));
         progress.setText(queue.size() == 0 ? "" : (index + 1) + " of " + queue.size() + ", " + queue.settled()
-                + " settled");
+                + " of " + queue.decisions() + " settled");
+        waive.setEnabled(entry != null && entry.open());
         if (entry == null) {
             title.setText("Nothing to review");
-            message.setText("Every saved design of the jobs is clean, or there is no job yet.");
+            message.setText("Every finding is settled, or there is no design yet.");
             facts.setText("");
             why.setText("");
             state.setText("");
         } else {
             Finding finding = entry.finding();
-            title.setText((finding.severity() == Severity.ERROR ? "Error" : "Warning") + " in " + entry.file().getName()
+            String kind = !entry.open() ? "No findings" : finding.severity() == Severity.ERROR ? "Error" : "Warning";
+            title.setText(kind + " in " + entry.file().getName()
                     + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? " \u2013 waived" :
                             ""));
             message.setText(finding.message().replace("&", "&&"));
