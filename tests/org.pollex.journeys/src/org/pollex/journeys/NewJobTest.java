@@ -38,6 +38,7 @@ import org.pollex.model.design.Placement;
 import org.pollex.model.job.Job;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.ui.jobs.tree.JobsView;
+import org.pollex.ui.pictures.output.Output;
 import org.pollex.ui.review.desk.ReviewDesk;
 
 /** A job and a design are made through the menu's windows, and the design opens in its editor. */
@@ -155,7 +156,7 @@ class NewJobTest {
         Window.page().activate(Window.page().getActiveEditor());
         DesignSession session = Window.page().getActiveEditor().getAdapter(DesignSession.class);
         Window.until("the design is locked", () -> session.locked().isPresent() && session.fresh());
-        byte[] proof = Outputs.write("proof", job.getLocation().toPath().resolve("out/hive-mark.pdf"));
+        byte[] proof = Outputs.write(Output.PROOF, session, job.getLocation().toPath().resolve("out/hive-mark.pdf"));
         assertTrue(new String(proof, StandardCharsets.ISO_8859_1).startsWith("%PDF-"), "no proof");
     }
 
