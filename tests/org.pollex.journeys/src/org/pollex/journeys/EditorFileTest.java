@@ -254,6 +254,28 @@ class EditorFileTest {
     }
 
     @Test
+    void anUnknownElementIsLeftOutWhenAsked() throws Exception {
+        Path file = Samples.ferry(folder, "strange");
+        String strange = Files.readString(file).replaceFirst("(<layers[^>]*>)",
+                "$1<marks xsi:type=\"design:Hologram\"/>");
+        Files.writeString(file, strange);
+        open(file);
+        assertNull(session);
+        Picture.take(Window.display(), "editor-strange");
+        press("Open without it");
+        session = editor.getAdapter(DesignSession.class);
+        Window.until("the print is there", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "editor-strange-opened");
+        assertTrue(boat() instanceof Placement, "the rest is not there");
+        assertFalse(editor.isDirty());
+        assertEquals(strange, Files.readString(file), "opening wrote");
+        move(1);
+        editor.doSave(new NullProgressMonitor());
+        assertFalse(Files.readString(file).contains("Hologram"));
+    }
+
+    @Test
     void whatTheCataloguesDoNotKnowIsShownAndEdited() throws Exception {
         Path file = Samples.ferry(folder, "unknown");
         Design design = ModelFiles.DESIGNS.load(file);

@@ -116,7 +116,7 @@ public final class DesignEditor extends EditorPart {
             show(ModelFiles.DESIGNS.open(file), false);
         } catch (StoreException e) {
             clear();
-            TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures());
+            TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures(e.reason()));
             body.layout(true, true);
             firePropertyChange(PROP_DIRTY);
             firePropertyChange(PROP_INPUT);
@@ -157,8 +157,11 @@ public final class DesignEditor extends EditorPart {
         lookAtDisk();
     }
 
-    private List<MessageBar.Answer> cures() {
+    private List<MessageBar.Answer> cures(StoreException.Reason reason) {
         List<MessageBar.Answer> cures = new ArrayList<>();
+        if (reason == StoreException.Reason.UNKNOWN_CONTENT) {
+            cures.add(new MessageBar.Answer("Open without it", this::openWithout));
+        }
         try {
             if (ModelFiles.DESIGNS.lastGood(file).isPresent()) {
                 cures.add(new MessageBar.Answer("Open the last good copy", this::recoverLastGood));
@@ -176,6 +179,17 @@ public final class DesignEditor extends EditorPart {
         try {
             show(ModelFiles.DESIGNS.recover(file), true);
             bar.show(RESTORED, "This is the last good copy. Saving puts it in place of the damaged file.");
+        } catch (StoreException e) {
+            open();
+        }
+    }
+
+    private void openWithout() {
+        List<String> leftOut = new ArrayList<>();
+        try {
+            show(ModelFiles.DESIGNS.openWithout(file, leftOut), false);
+            bar.show(RESTORED, "Left out, and lost when this is saved: " + String.join("; ", leftOut) + ".",
+                    new MessageBar.Answer("Save as\u2026", this::doSaveAs));
         } catch (StoreException e) {
             open();
         }

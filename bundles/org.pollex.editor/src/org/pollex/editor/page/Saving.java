@@ -69,8 +69,9 @@ final class Saving {
     private Saved ask() {
         Path file = session.file();
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Changed on disk", file.getFileName()
-                + " was changed by another program since it was opened. Overwriting keeps the other version as the last "
-                + "good copy beside it; reading it anew gives up your changes; keeping both saves yours as a copy.",
+                + " was changed by another program since it was opened. Overwriting keeps the other version as the"
+                + " last good copy beside it; reading it anew gives up your changes; keeping both saves yours as a"
+                + " copy.",
                 SWT.NONE, "Overwrite", "Keep both", "Read anew", "Cancel");
         try {
             return switch (answer) {

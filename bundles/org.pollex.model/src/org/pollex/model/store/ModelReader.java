@@ -9,6 +9,7 @@ package org.pollex.model.store;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.xml.XMLConstants;
 import org.eclipse.emf.ecore.EAttribute;
@@ -32,10 +33,18 @@ final class ModelReader {
     private final String file;
     private final FileKind kind;
     private final Set<String> ids = new HashSet<>();
+    private final List<String> leftOut;
 
+    /** Refuses a file with anything unknown in it. */
     ModelReader(String file, FileKind kind) {
+        this(file, kind, null);
+    }
+
+    /** @param leftOut takes a sentence for each unknown thing, which is left out; null when the file is refused */
+    ModelReader(String file, FileKind kind, List<String> leftOut) {
         this.file = file;
         this.kind = kind;
+        this.leftOut = leftOut;
     }
 
     /** Builds the whole model. */
@@ -52,7 +61,8 @@ final class ModelReader {
             }
             EStructuralFeature feature = type.getEStructuralFeature(key);
             if (!(feature instanceof EAttribute known) || feature.isMany()) {
-                throw unknown(element, "attribute " + Quoted.of(key));
+                unknown(element, "attribute " + Quoted.of(key));
+                continue;
             }
             object.eSet(known, value(known, attribute.getValue(), element));
         }
@@ -60,18 +70,24 @@ final class ModelReader {
         for (XmlElement child : element.children()) {
             EStructuralFeature feature = child.namespace().isEmpty() ? type.getEStructuralFeature(child.name()) : null;
             if (feature == null || feature instanceof EAttribute && !feature.isMany()) {
-                throw unknown(child, "element inside <" + element.name() + ">");
+                unknown(child, "element inside <" + element.name() + ">");
+                continue;
             }
             if (!feature.isMany() && !seen.add(feature)) {
                 throw bad(child, "is the second one inside <" + element.name() + ">, which has one at most; "
                         + "remove one of the two");
             }
-            Object value = feature instanceof EAttribute attribute ? text(attribute, child)
-                    : build(childType((EReference) feature, child), child);
-            add(object, feature, value);
+            if (feature instanceof EAttribute attribute) {
+                add(object, feature, text(attribute, child));
+            } else {
+                Optional<EClass> childType = childType((EReference) feature, child);
+                if (childType.isPresent()) {
+                    add(object, feature, build(childType.get(), child));
+                }
+            }
         }
         if (!element.text().isBlank()) {
-            throw unknown(element, "text " + Quoted.of(element.text().strip()));
+            unknown(element, "text " + Quoted.of(element.text().strip()));
         }
         check(object, element);
         return object;
@@ -86,30 +102,32 @@ final class ModelReader {
         }
     }
 
-    private EClass childType(EReference reference, XmlElement child) throws StoreException {
+    /** Empty when the child is of an unknown type and left out. */
+    private Optional<EClass> childType(EReference reference, XmlElement child) throws StoreException {
         EClass expected = reference.getEReferenceType();
         String named = child.attributes().get(XmlHandler.TYPE);
         if (named == null) {
             if (expected.isAbstract()) {
                 throw bad(child, "does not say what it is; give it an xsi:type");
             }
-            return expected;
+            return Optional.of(expected);
         }
         String space = "{" + expected.getEPackage().getNsURI() + "}";
         EClassifier found = named.startsWith(space)
                 ? expected.getEPackage().getEClassifier(named.substring(space.length())) : null;
         if (!(found instanceof EClass type) || type.isAbstract() || !expected.isSuperTypeOf(type)) {
-            throw unknown(child, "type " + Quoted.of(named.substring(named.indexOf('}') + 1)));
+            unknown(child, "type " + Quoted.of(named.substring(named.indexOf('}') + 1)));
+            return Optional.empty();
         }
-        return type;
+        return Optional.of(type);
     }
 
     private Object text(EAttribute attribute, XmlElement element) throws StoreException {
         if (!element.children().isEmpty()) {
-            throw unknown(element.children().get(0), "element inside <" + element.name() + ">");
+            unknown(element.children().get(0), "element inside <" + element.name() + ">");
         }
         if (!element.attributes().isEmpty()) {
-            throw unknown(element, "attribute " + Quoted.of(element.attributes().keySet().iterator().next()));
+            unknown(element, "attribute " + Quoted.of(element.attributes().keySet().iterator().next()));
         }
         return value(attribute, element.text(), element);
     }
@@ -146,8 +164,12 @@ final class ModelReader {
                 + what + ".");
     }
 
-    private StoreException unknown(XmlElement element, String what) {
-        return new StoreException(Reason.UNKNOWN_CONTENT, file, "line " + element.line() + ", <" + element.name()
-                + "> is or holds an unknown " + what + "; correct or remove it, since saving would lose it.");
+    private void unknown(XmlElement element, String what) throws StoreException {
+        String said = "line " + element.line() + ", <" + element.name() + "> is or holds an unknown " + what;
+        if (leftOut == null) {
+            throw new StoreException(Reason.UNKNOWN_CONTENT, file, said
+                    + "; correct or remove it, since saving would lose it.");
+        }
+        leftOut.add(Quoted.clean(said));
     }
 }

@@ -9,6 +9,7 @@ package org.pollex.model.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.pollex.model.store.StoreException.Reason;
@@ -68,6 +69,18 @@ public final class ModelStore<T extends EObject> {
             }
             throw e;
         }
+    }
+
+    /**
+     * Opens a file that holds something its format does not know, without that; a save would lose it.
+     *
+     * @param leftOut  takes for each unknown thing its place and what it is, without a full stop
+     * @throws StoreException as {@link #open(Path)} does for any other reason
+     */
+    public Opened<T> openWithout(Path file, List<String> leftOut) throws StoreException {
+        byte[] bytes = files.read(file).orElseThrow(() -> new StoreException(Reason.MISSING, file.toString(),
+                "there is no such file; check the name and the folder."));
+        return parse(bytes, file, leftOut);
     }
 
     /** The model in a file, when it will not be saved again. */
@@ -187,9 +200,13 @@ public final class ModelStore<T extends EObject> {
     }
 
     private Opened<T> parse(byte[] bytes, Path file) throws StoreException {
+        return parse(bytes, file, null);
+    }
+
+    private Opened<T> parse(byte[] bytes, Path file, List<String> leftOut) throws StoreException {
         XmlElement root = root(bytes, file.toString());
         int format = Migrations.apply(root, file.toString(), kind);
-        T model = type.cast(new ModelReader(file.toString(), kind).read(root));
+        T model = type.cast(new ModelReader(file.toString(), kind, leftOut).read(root));
         return new Opened<>(file, model, Stamp.of(bytes), format);
     }
 
