@@ -32,6 +32,7 @@ import org.pollex.markers.StudioProject;
 import org.pollex.model.job.Use;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.ui.jobs.tree.JobsView;
+import org.pollex.ui.jobs.wizard.JobDialog;
 import org.pollex.ui.jobs.work.JobSteps;
 
 /** The list of jobs: state in words, filter, rename, art brought in, a job taken off while its files stay. */
@@ -139,6 +140,42 @@ class JobsViewTest {
         answer("org.eclipse.ui.edit.delete", "Take off the list", "", "Take off");
         Window.until("the job is gone from the list", () -> line("Small fleet").isEmpty());
         assertTrue(Files.exists(job) && Files.exists(job.resolveSibling("tern.design")), "files were removed");
+    }
+
+    @Test
+    void aJobOfTheStudiosOwnMovesAsideWhole() throws Exception {
+        StudioProject studio = StudioProject.open(new NullProgressMonitor());
+        Path own = studio.home().resolve("moored");
+        Path file = JobMaker.make(own, new JobFacts("Moored", "", Use.DISPLAY, 0, Optional.empty(), "kept"));
+        IFolder listed = studio.add(own, new NullProgressMonitor());
+        Window.until("it is listed", () -> line("Moored").isPresent());
+        JobSteps.remove(listed);
+        Window.until("it is gone from the list", () -> line("Moored").isEmpty() && !Files.exists(own));
+        Path aside = JobSteps.removedJobs().resolve("moored");
+        assertEquals("kept", ModelFiles.JOBS.load(aside.resolve(file.getFileName())).getNote());
+        assertTrue(Files.isDirectory(aside.resolve("art")), "a part of the job is missing");
+        try (java.util.stream.Stream<Path> parts = Files.walk(aside)) {
+            parts.sorted(java.util.Comparator.reverseOrder()).forEach(each -> each.toFile().delete());
+        }
+    }
+
+    @Test
+    void propertiesAreShownAndChanged() throws Exception {
+        JobSteps.read(job.getParent(), facts -> {
+            JobDialog dialog = new JobDialog(Window.window().getShell(), facts);
+            dialog.setBlockOnOpen(false);
+            dialog.open();
+        });
+        Window.until("the dialog is open", () -> Widgets.dialog("Properties of the job").isPresent());
+        Shell shell = Widgets.dialog("Properties of the job").get();
+        Window.idle();
+        Picture.take(Window.display(), "jobs-properties");
+        List<Text> texts = Widgets.all(shell, Text.class).stream().filter(Text::getEditable).toList();
+        assertEquals("Small fleet", texts.get(0).getText());
+        texts.get(0).setText(" ");
+        assertTrue(!Widgets.button(shell, "OK").isEnabled(), "a job without a title can be kept");
+        Widgets.press(shell, "Cancel");
+        assertEquals("Small fleet", ModelFiles.JOBS.load(job).getName());
     }
 
     @Test
