@@ -7,6 +7,7 @@
 package org.pollex.journeys;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -15,6 +16,8 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Scale;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
@@ -83,6 +86,42 @@ class PicturesTest {
         int left = canvas.getHorizontalBar().getSelection();
         canvas.notifyListeners(SWT.KeyDown, key(SWT.ARROW_RIGHT));
         assertTrue(canvas.getHorizontalBar().getSelection() > left, "the arrow keys do not move the picture");
+    }
+
+    @Test
+    void aCardAgainstTheScreenMeasuresIt() throws Exception {
+        open();
+        TrueSizeView view = (TrueSizeView) Window.page().showView(TrueSizeView.ID);
+        Window.until("it is painted", view::painted);
+        ScreenScale.set(Window.window().getShell(), 5);
+        Exception[] wrong = new Exception[1];
+        Runnable answer = new Runnable() {
+            @Override
+            public void run() {
+                if (Widgets.dialog("Measure this screen").isEmpty()) {
+                    Window.display().timerExec(50, this);
+                    return;
+                }
+                Shell shell = Widgets.dialog("Measure this screen").get();
+                Window.idle();
+                Scale slider = Widgets.all(shell, Scale.class).get(0);
+                slider.setSelection(599);
+                slider.notifyListeners(SWT.Selection, new Event());
+                Window.idle();
+                try {
+                    Picture.take(Window.display(), "pictures-measure");
+                } catch (Exception e) {
+                    wrong[0] = e;
+                }
+                Widgets.press(shell, "OK");
+            }
+        };
+        Window.display().timerExec(50, answer);
+        Widgets.press(view.picture().getParent(), "Measure this screen\u2026");
+        assertNull(wrong[0]);
+        // a bank card is 85.60 mm wide (ISO/IEC 7810, format ID-1)
+        assertEquals(599 / 85.60, ScreenScale.pixelsPerMm(Window.window().getShell()), 1e-9);
+        Window.until("the picture follows", () -> Math.abs(view.pictureSize().x - (3 * 4 + 2 * 26) * 599 / 85.60) < 12);
     }
 
     private static Event key(int code) {

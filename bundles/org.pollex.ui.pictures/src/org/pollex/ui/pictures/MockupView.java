@@ -7,6 +7,7 @@
 package org.pollex.ui.pictures;
 
 import java.awt.image.BufferedImage;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -34,13 +35,15 @@ public final class MockupView extends PictureView {
     protected void controls(Composite bar) {
         GridLayoutFactory.swtDefaults().numColumns(3).applyTo(bar);
         Button show = new Button(bar, SWT.CHECK);
-        show.setText("Show &zones");
+        show.setText("&Zones");
+        show.setToolTipText("Shows the zones over the print, with a legend");
         show.addListener(SWT.Selection, event -> {
             zones = show.getSelection();
             repaint();
         });
         new Label(bar, SWT.NONE).setText("Bac&kdrop:");
         Combo behind = new Combo(bar, SWT.READ_ONLY);
+        GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).applyTo(behind);
         for (Backdrop each : Backdrop.values()) {
             behind.add(each.words);
         }
@@ -53,7 +56,7 @@ public final class MockupView extends PictureView {
 
     /** What a pick is laid on in the picture; chosen by the user, so not the theme's affair. */
     private enum Backdrop {
-        WINDOW("As the window", -1), LIGHT("Light", PictureOptions.NEUTRAL), GREY("Grey", 0x808285),
+        WINDOW("Window", -1), LIGHT("Light", PictureOptions.NEUTRAL), GREY("Grey", 0x808285),
         DARK("Dark", 0x1d1f21);
 
         private final String words;
