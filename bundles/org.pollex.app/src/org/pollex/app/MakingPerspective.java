@@ -31,14 +31,15 @@ public class MakingPerspective implements IPerspectiveFactory {
         String editors = layout.getEditorArea();
         IFolderLayout jobs = layout.createFolder("jobs", IPageLayout.LEFT, 0.2f, editors);
         add(jobs, "org.pollex.ui.jobs.tree");
-        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, editors);
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.7f, editors);
         add(right, IPageLayout.ID_PROP_SHEET);
         add(right, IPageLayout.ID_OUTLINE);
         IFolderLayout pictures = layout.createFolder("pictures", IPageLayout.BOTTOM, 0.55f, "right");
         add(pictures, "org.pollex.ui.pictures.mockup");
         add(pictures, "org.pollex.ui.pictures.truesize");
         add(pictures, "org.pollex.ui.pictures.loupe");
-        add(pictures, "org.pollex.ui.pictures.afar");
+        pictures.addPlaceholder("org.pollex.ui.pictures.afar");
+        pictures.addPlaceholder("org.pollex.app.help");
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         add(below, "org.pollex.ui.review.findings");
         add(below, IPageLayout.ID_PROBLEM_VIEW);

@@ -27,6 +27,8 @@ public class ReviewingPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.RIGHT, 0.5f, editors);
         MakingPerspective.add(below, IPageLayout.ID_PROBLEM_VIEW);
         MakingPerspective.add(below, "org.pollex.ui.pictures.mockup");
+        below.addPlaceholder("org.pollex.ui.review.findings");
+        below.addPlaceholder("org.pollex.app.help");
         MakingPerspective.offer(layout, MakingPerspective.ID);
     }
 }

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.List;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,20 @@ class HelpTest {
     void close() {
         Window.page().setPartState(Window.page().findViewReference(HelpView.ID), IWorkbenchPage.STATE_RESTORED);
         Window.page().hideView(view);
+    }
+
+    @Test
+    void theKeyOpensThePageAboutTheViewInFront() throws Exception {
+        close();
+        Window.page().activate(Window.page().showView("org.pollex.ui.review.findings"));
+        Window.window().getService(IHandlerService.class).executeCommand("org.pollex.app.openHelp", null);
+        Window.idle();
+        view = (HelpView) Window.page().findView(HelpView.ID);
+        assertTrue(view.shown().startsWith("What findings mean"), view.shown());
+        Window.page().activate(Window.page().showView("org.pollex.ui.pictures.loupe"));
+        Window.window().getService(IHandlerService.class).executeCommand("org.pollex.app.openHelp", null);
+        Window.idle();
+        assertTrue(view.shown().startsWith("Pictures and outputs"), view.shown());
     }
 
     @Test

@@ -11,10 +11,11 @@ import java.util.List;
 /**
  * A page of help.
  *
+ * @param name   by which other parts of the window ask for the page
  * @param title  of the page
  * @param text   in a small part of Markdown: headings, lists, bold, tables are not used
  */
-public record HelpPage(String title, String text) {
+public record HelpPage(String name, String title, String text) {
 
     /** Paragraphs, headings and list items of the page. */
     public List<String> lines() {

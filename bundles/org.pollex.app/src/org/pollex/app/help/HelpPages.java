@@ -42,7 +42,7 @@ public final class HelpPages {
         try (InputStream in = HelpPages.class.getResourceAsStream("/help/" + name + ".md")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             int end = text.indexOf('\n');
-            return new HelpPage(text.substring(2, end).strip(), text);
+            return new HelpPage(name, text.substring(2, end).strip(), text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -55,7 +55,7 @@ public final class HelpPages {
             text.append("## ").append(check.name()).append("\n\n").append(check.description().strip())
                     .append("\n\n");
         }
-        return new HelpPage("What findings mean", text.toString());
+        return new HelpPage("findings", "What findings mean", text.toString());
     }
 
     /** The keys of the commands of the suite. */
@@ -77,6 +77,6 @@ public final class HelpPages {
         lines.stream().distinct().sorted().forEach(each -> text.append(each).append('\n'));
         text.append("\nIn the drawing: Ctrl and the wheel zoom, arrow keys move what is selected by 0.1 mm, with Shift "
                 + "by 1 mm.\n");
-        return new HelpPage("Keys", text.toString());
+        return new HelpPage("keys", "Keys", text.toString());
     }
 }

@@ -30,6 +30,7 @@ public final class HelpView extends ViewPart {
     private List<HelpPage> pages = List.of();
     private List<HelpPage> listed = List.of();
     private org.eclipse.swt.widgets.List titles;
+    private Text search;
     private StyledText text;
 
     @Override
@@ -39,7 +40,7 @@ public final class HelpView extends ViewPart {
         Composite left = new Composite(sash, SWT.NONE);
         GridLayoutFactory.swtDefaults().applyTo(left);
         new Label(left, SWT.NONE).setText("&Search:");
-        Text search = new Text(left, SWT.SEARCH | SWT.ICON_CANCEL);
+        search = new Text(left, SWT.SEARCH | SWT.ICON_CANCEL);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
         search.addListener(SWT.Modify, event -> list(search.getText()));
         titles = new org.eclipse.swt.widgets.List(left, SWT.SINGLE | SWT.V_SCROLL);
@@ -58,6 +59,18 @@ public final class HelpView extends ViewPart {
         titles.setItems(listed.stream().map(HelpPage::title).toArray(String[]::new));
         if (!listed.isEmpty()) {
             titles.select(0);
+        }
+        show();
+    }
+
+    /** Shows a page by its name, whatever is searched for. */
+    void open(String name) {
+        search.setText("");
+        list("");
+        for (int i = 0; i < listed.size(); i++) {
+            if (listed.get(i).name().equals(name)) {
+                titles.select(i);
+            }
         }
         show();
     }

@@ -41,6 +41,7 @@ abstract class PictureView extends ViewPart {
     private Image image;
     private ActiveDesign active;
     private Job job;
+    private int backdrop;
 
     /** What is shown while no picture is there. */
     private static final String NONE = "Open a design to see it here.";
@@ -130,13 +131,14 @@ abstract class PictureView extends ViewPart {
             replace(null);
             return;
         }
-        int backdrop = ScreenImages.rgb(canvas.getBackground());
+        backdrop = ScreenImages.rgb(canvas.getBackground());
+        int ground = backdrop;
         job = new Job("Painting " + getPartName()) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 ImageData made;
                 try {
-                    BufferedImage picture = picture(known.get(), size, backdrop);
+                    BufferedImage picture = picture(known.get(), size, ground);
                     made = picture == null ? null : ScreenImages.data(picture);
                 } catch (RuntimeException e) {
                     ILog.of(PictureView.class).error(getName(), e);
@@ -173,6 +175,10 @@ abstract class PictureView extends ViewPart {
             gc.drawText(active == null || active.session().isEmpty() ? NONE : active.session().get().trouble()
                     .orElse("The design is being checked; its picture follows."), 10, 10, true);
             return;
+        }
+        if (backdrop != ScreenImages.rgb(canvas.getBackground())) {
+            // the window turned light or dark since
+            repaint();
         }
         Point origin = origin();
         gc.drawImage(image, origin.x, origin.y);
