@@ -148,7 +148,7 @@ public final class JobReview {
      * Sends the newest revision back.
      *
      * @throws IllegalArgumentException when note or name is blank
-     * @throws IllegalStateException    when there is no revision that waits
+     * @throws IllegalStateException    when there is no revision that waits, or it holds no design
      */
     public void sendBack(String note, String who) throws StoreException {
         name(who);
@@ -162,7 +162,8 @@ public final class JobReview {
     /**
      * Signs the newest revision off: the designs it holds are locked.
      *
-     * @throws IllegalStateException when there is no revision that waits, or a design changed since it was made
+     * @throws IllegalStateException when there is no revision that waits, it holds no design, a design changed since it
+     *                               was made, or a copy it keeps is no longer whole
      */
     public void signOff(String who, String note) throws StoreException {
         name(who);
@@ -173,6 +174,11 @@ public final class JobReview {
                 throw new IllegalStateException(each.getPath() + " is no longer what revision " + revision.getNumber()
                         + " holds; make a new revision and sign that off.");
             }
+        }
+        List<String> broken = broken(revision);
+        if (!broken.isEmpty()) {
+            throw new IllegalStateException("The copy of " + broken.get(0) + " in revision " + revision.getNumber()
+                    + " is missing or was altered; make a new revision and sign that off.");
         }
         SignOff sign = JobFactory.eINSTANCE.createSignOff();
         sign.setWho(who.strip());
@@ -191,6 +197,10 @@ public final class JobReview {
         if (revision.getNote() != null && !revision.getNote().isBlank()) {
             throw new IllegalStateException("Revision " + revision.getNumber() +
                     " was sent back; make a new one first.");
+        }
+        if (revision.getSnapshots().isEmpty()) {
+            throw new IllegalStateException("Revision " + revision.getNumber()
+                    + " holds no design yet; make a revision when the designs are ready.");
         }
         return revision;
     }
@@ -231,7 +241,12 @@ public final class JobReview {
                         + each.getSignOff().getWho() + "; begin a new revision in the review to change the design.");
     }
 
-    /** Begins a new revision, empty for now, so that what was signed off may be changed again. */
+    /**
+     * Begins a new revision, empty for now, so that what was signed off may be changed again.
+     *
+     * @throws IllegalStateException when the newest revision is not signed off: nothing is locked then, and a revision
+     *                               that waits must not be passed over
+     */
     public int begin(String who) throws StoreException {
         name(who);
         int number = newest(read()).map(Revision::getNumber).orElse(0) + 1;
@@ -239,8 +254,18 @@ public final class JobReview {
         revision.setNumber(number);
         revision.setWho(who.strip());
         revision.setWhen(clock.instant());
-        change(model -> model.getRevisions().add(revision));
+        signed(read());
+        change(model -> {
+            signed(model);
+            model.getRevisions().add(revision);
+        });
         return number;
+    }
+
+    private static void signed(Job job) {
+        if (newest(job).map(Revision::getSignOff).isEmpty()) {
+            throw new IllegalStateException("Nothing is signed off, so the designs may be changed as they are.");
+        }
     }
 
     /** The copies of a revision that are missing or no longer what was kept, by path; empty when all are whole. */

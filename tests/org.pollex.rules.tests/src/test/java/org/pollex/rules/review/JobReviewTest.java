@@ -127,6 +127,39 @@ class JobReviewTest {
     }
 
     @Test
+    void aRevisionWithoutDesignsIsNeitherSignedNorSentBack() throws Exception {
+        review.revise("Ada");
+        review.signOff("Ada", "");
+        review.begin("Ada");
+        byte[] before = Files.readAllBytes(review.job());
+        assertThrows(IllegalStateException.class, () -> review.signOff("Ada", ""));
+        assertThrows(IllegalStateException.class, () -> review.sendBack("Too small.", "Ada"));
+        assertArrayEquals(before, Files.readAllBytes(review.job()));
+        assertEquals(3, review.revise("Ada"));
+        review.signOff("Ada", "");
+        assertEquals(ReviewState.SIGNED, review.state(design));
+    }
+
+    @Test
+    void aRevisionWhoseCopyWasAlteredIsNotSigned() throws Exception {
+        review.revise("Ada");
+        Files.writeString(folder.resolve("revisions").resolve("1").resolve("pick.design"), "tampered");
+        IllegalStateException refused = assertThrows(IllegalStateException.class, () -> review.signOff("Ada", ""));
+        assertTrue(refused.getMessage().contains("pick.design"), refused.getMessage());
+        assertEquals(ReviewState.WAITING, review.state(design));
+    }
+
+    @Test
+    void aRevisionThatWaitsIsNotPassedOver() throws Exception {
+        assertThrows(IllegalStateException.class, () -> review.begin("Ada"));
+        review.revise("Ada");
+        byte[] before = Files.readAllBytes(review.job());
+        assertThrows(IllegalStateException.class, () -> review.begin("Ada"));
+        assertArrayEquals(before, Files.readAllBytes(review.job()));
+        assertEquals(ReviewState.WAITING, review.state(design));
+    }
+
+    @Test
     void sentBackWithANote() throws Exception {
         assertThrows(IllegalStateException.class, () -> review.sendBack("Too small.", "Ada"));
         review.revise("Ben");
