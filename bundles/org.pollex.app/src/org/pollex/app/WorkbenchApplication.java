@@ -18,10 +18,11 @@ import org.eclipse.ui.PlatformUI;
 /**
  * Opens the workbench window and keeps it open until the user leaves.
  *
- * <p>Designs named on the command line are opened. Answers to the platform with {@link IApplication#EXIT_OK}, or with {@link IApplication#EXIT_RESTART} when the
- * user asked for a restart. Refuses to start, with exit code {@value #WORKSPACE_IN_USE} and one line on the error
- * stream, when another window already works in the same workspace folder: two would overwrite each other's state.
- * Needs a display; the words that need none are served by another application.
+ * <p>Designs named on the command line are opened. Answers to the platform with {@link IApplication#EXIT_OK}, or with
+ * {@link IApplication#EXIT_RESTART} when the user asked for a restart. Refuses to start, with exit code {@value
+ * #WORKSPACE_IN_USE} and one line on the error stream, when another window already works in the same workspace
+ * folder: two would overwrite each other's state. Needs a display; the words that need none are served by another
+ * application.
  */
 public class WorkbenchApplication implements IApplication {
 

@@ -7,8 +7,8 @@
 /**
  * Purpose: the colours in which the editor marks things on an item, in one place.
  *
- * <p>Way in: {@link org.pollex.editor.look.Look}. Colours of the surface around the item follow light and dark and stand
- * in the style sheets of this bundle, {@code css/light.css} and {@code css/dark.css}.
+ * <p>Way in: {@link org.pollex.editor.look.Look}. Colours of the surface around the item follow light and dark and
+ * stand in the style sheets of this bundle, {@code css/light.css} and {@code css/dark.css}.
  *
  * <p>Does not belong: colours of materials and inks, which are data of the catalogues.
  */
