@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +26,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IViewPart;
@@ -35,6 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
 import org.pollex.markers.StudioProject;
+import org.pollex.output.picture.PictureOptions;
 import org.pollex.ui.jobs.tree.JobsView;
 import org.pollex.ui.pictures.output.Output;
 import org.pollex.ui.pictures.output.OutputWork;
@@ -54,7 +57,7 @@ class OutputsTest {
     @AfterEach
     void close() throws Exception {
         for (Shell each : Window.display().getShells()) {
-            if (each.getText().equals("Write files") || each.getText().equals("Written")) {
+            if (each.getText().startsWith("Write ") || each.getText().equals("Written")) {
                 each.close();
             }
         }
@@ -66,7 +69,7 @@ class OutputsTest {
 
     private OutputWork.Result make(Output output, Map<Source, Path> files) {
         OutputWork.Result[] result = new OutputWork.Result[1];
-        new OutputWork(output, files, each -> result[0] = each).schedule();
+        new OutputWork(output, PictureOptions.of(600), files, each -> result[0] = each).schedule();
         Window.until("the " + output.words() + " is made", () -> result[0] != null);
         return result[0];
     }
@@ -135,10 +138,10 @@ class OutputsTest {
         linked = StudioProject.open(new NullProgressMonitor()).add(job, new NullProgressMonitor());
         IViewPart view = Window.page().showView(JobsView.ID);
         Window.page().activate(view);
-        choose(view);
+        choose(view, PROOF);
         press("Write files", "Cancel", "outputs-ask");
         assertEquals("mine", Files.readString(there));
-        choose(view);
+        choose(view, PROOF);
         press("Write files", "Write and replace", "outputs-ask-again");
         assertTrue(read.stream().anyMatch(each -> each.contains("One file is there already")), read.toString());
         press("Written", "Close", "outputs-told");
@@ -152,8 +155,34 @@ class OutputsTest {
         assertTrue(seen.exists(), "the list of jobs does not know the new file");
     }
 
-    /** Selects the two designs in the list and gives the command for a proof. */
-    private void choose(IViewPart view) throws Exception {
+    @Test
+    void picturesOfAWholeJobWithTheirZones() throws Exception {
+        Window.fill();
+        Path job = Files.createDirectories(folder.resolve("fleet"));
+        Samples.ferry(job, "north");
+        Samples.ferry(job, "south");
+        linked = StudioProject.open(new NullProgressMonitor()).add(job, new NullProgressMonitor());
+        IViewPart view = Window.page().showView(JobsView.ID);
+        Window.page().activate(view);
+        choose(view, "org.pollex.ui.pictures.picture");
+        // the second question is asked before the first returns to its event loop
+        boolean[] where = prepare("Write files", "Write", "outputs-picture-where", shell -> { });
+        press("Write a picture", "OK", "outputs-picture-ask", shell -> {
+            Combo fine = Widgets.all(shell, Combo.class).get(0);
+            fine.select(fine.indexOf("300"));
+            Widgets.press(shell, "Show the zones, with a legend");
+        });
+        assertTrue(where[0], "nobody was asked where the pictures go");
+        press("Written", "Close", "outputs-picture-told");
+        BufferedImage picture = ImageIO.read(job.resolve("out/south.png").toFile());
+        // two picks of 26 mm beside each other at 300 dpi, and room round them
+        assertTrue(picture.getWidth() > 2 * 26 / 25.4 * 300 && picture.getWidth() < 3 * 26 / 25.4 * 300,
+                "the picture is " + picture.getWidth() + " pixels wide");
+        keep(picture, "outputs-picture-zones");
+    }
+
+    /** Selects the job in the list and gives the command. */
+    private void choose(IViewPart view, String id) throws Exception {
         Window.until("the job is listed", () -> linked.getFile("north.design").exists());
         view.getSite().getSelectionProvider().setSelection(new StructuredSelection(List.of(linked)));
         Window.idle();
@@ -162,39 +191,46 @@ class OutputsTest {
         context.addVariable(org.eclipse.ui.ISources.ACTIVE_CURRENT_SELECTION_NAME,
                 new StructuredSelection(List.of(linked)));
         org.eclipse.core.commands.Command command = Window.window()
-                .getService(org.eclipse.ui.commands.ICommandService.class).getCommand(PROOF);
+                .getService(org.eclipse.ui.commands.ICommandService.class).getCommand(id);
         Window.window().getService(IHandlerService.class).executeCommandInContext(
                 new org.eclipse.core.commands.ParameterizedCommand(command, null), null, context);
     }
 
     /** Answers a question that blocks in its own event loop, from within that loop, and keeps what it said. */
     private void press(String title, String button, String picture) throws Exception {
-        Exception[] wrong = new Exception[1];
+        press(title, button, picture, shell -> { });
+    }
+
+    private void press(String title, String button, String picture, Consumer<Shell> before) throws Exception {
+        boolean[] pressed = prepare(title, button, picture, before);
+        Window.until(title + " is answered", () -> pressed[0]);
+        Window.until(title + " is gone", () -> Widgets.dialog(title).isEmpty());
+    }
+
+    /** Will answer a question as soon as it is asked. */
+    private boolean[] prepare(String title, String button, String picture, Consumer<Shell> before) {
         boolean[] pressed = new boolean[1];
-        Runnable answer = new Runnable() {
+        Window.display().timerExec(50, new Runnable() {
             @Override
             public void run() {
                 if (Widgets.dialog(title).isEmpty()) {
                     Window.display().timerExec(50, this);
                     return;
                 }
+                Shell shell = Widgets.dialog(title).get();
+                before.accept(shell);
+                Window.idle();
                 try {
-                    Window.idle();
                     Picture.take(Window.display(), picture);
-                    read = Widgets.all(Widgets.dialog(title).get(), Label.class).stream().map(Label::getText).toList();
-                    Widgets.press(Widgets.dialog(title).get(), button);
                 } catch (Exception e) {
-                    wrong[0] = e;
+                    throw new AssertionError(e);
                 }
+                read = Widgets.all(shell, Label.class).stream().map(Label::getText).toList();
+                Widgets.press(shell, button);
                 pressed[0] = true;
             }
-        };
-        Window.display().timerExec(50, answer);
-        Window.until(title + " is answered", () -> pressed[0]);
-        Window.until(title + " is gone", () -> Widgets.dialog(title).isEmpty());
-        if (wrong[0] != null) {
-            throw wrong[0];
-        }
+        });
+        return pressed;
     }
 
     private static Path pictures() throws Exception {

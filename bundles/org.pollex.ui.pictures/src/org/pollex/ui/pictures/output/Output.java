@@ -28,8 +28,6 @@ public enum Output {
     /** The findings as a page to read and keep. */
     REPORT("report of findings", "html");
 
-    private static final int DPI = 600;
-
     private final String words;
     private final String extension;
 
@@ -55,9 +53,9 @@ public enum Output {
     }
 
     /** The bytes of the file; throws when the job of the design cannot be read. Takes a second or two. */
-    byte[] of(Path design, Known known, Suite suite) throws StoreException {
+    byte[] of(Path design, Known known, Suite suite, PictureOptions picture) throws StoreException {
         return switch (this) {
-            case PICTURE -> PngFile.bytes(MaterialPicture.of(known.printed(), PictureOptions.of(DPI)), DPI);
+            case PICTURE -> PngFile.bytes(MaterialPicture.of(known.printed(), picture), picture.dpi());
             case PROOF -> ProofPdf.of(known.printed(), known.findings(),
                     JobFacts.of(design, known, LocalDate.now()), PageSize.A4);
             case REPORT -> FindingsPage.of(title(design, known), known.printed(), known.findings(), suite.checks(),

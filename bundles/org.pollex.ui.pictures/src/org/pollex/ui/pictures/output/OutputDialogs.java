@@ -13,13 +13,16 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.pollex.model.store.JobFolder;
+import org.pollex.output.picture.PictureOptions;
 
 /** Asks where outputs go, and tells when they are there. In the window's thread. */
 public final class OutputDialogs {
@@ -29,6 +32,10 @@ public final class OutputDialogs {
 
     /** Asks for the file of one output, at first in the folder for outputs, and writes it. */
     static void one(Shell shell, Output output, Source source) {
+        Optional<PictureOptions> picture = picture(shell, output);
+        if (picture.isEmpty()) {
+            return;
+        }
         Path out = JobFolder.of(source.design()).output();
         boolean fresh = !Files.exists(out);
         try {
@@ -45,7 +52,7 @@ public final class OutputDialogs {
         dialog.setFilterExtensions(new String[] {"*." + output.extension()});
         String chosen = dialog.open();
         if (chosen != null) {
-            write(shell, output, Map.of(source, Path.of(chosen)));
+            write(shell, output, picture.get(), Map.of(source, Path.of(chosen)));
         }
         if (fresh && (chosen == null || !Path.of(chosen).startsWith(out))) {
             removeEmpty(out);
@@ -64,6 +71,10 @@ public final class OutputDialogs {
 
     /** Writes an output of each design into the folder for outputs beside it, once the user agrees. */
     public static void many(Shell shell, Output output, List<Source> sources) {
+        Optional<PictureOptions> picture = picture(shell, output);
+        if (picture.isEmpty()) {
+            return;
+        }
         Map<Source, Path> files = new LinkedHashMap<>();
         sources.forEach(each -> files.put(each,
                 JobFolder.of(each.design()).output().resolve(output.nameFor(each.design()))));
@@ -75,12 +86,21 @@ public final class OutputDialogs {
         MessageDialog dialog = new MessageDialog(shell, "Write files", null, question, MessageDialog.QUESTION, 0,
                 there == 0 ? "Write" : "Write and replace", "Cancel");
         if (dialog.open() == 0) {
-            write(shell, output, files);
+            write(shell, output, picture.get(), files);
         }
     }
 
-    private static void write(Shell shell, Output output, Map<Source, Path> files) {
-        new OutputWork(output, files, result -> {
+    /** How a picture is to be; empty when the user would rather have none. */
+    private static Optional<PictureOptions> picture(Shell shell, Output output) {
+        if (output != Output.PICTURE) {
+            return Optional.of(PictureDialog.usual());
+        }
+        PictureDialog dialog = new PictureDialog(shell);
+        return dialog.open() == Window.OK ? Optional.of(dialog.options()) : Optional.empty();
+    }
+
+    private static void write(Shell shell, Output output, PictureOptions picture, Map<Source, Path> files) {
+        new OutputWork(output, picture, files, result -> {
             if (!shell.isDisposed()) {
                 tell(shell, result);
             }
