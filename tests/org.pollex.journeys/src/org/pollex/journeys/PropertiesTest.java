@@ -1,0 +1,144 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPageLayout;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignPages;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.model.design.Mark;
+import org.pollex.model.design.TextLine;
+
+/** A designer types numbers with units, words and inks into the properties. */
+class PropertiesTest {
+
+    @TempDir
+    Path folder;
+
+    private DesignEditor editor;
+    private DesignSession session;
+    private DesignPages pages;
+
+    @BeforeEach
+    void open() throws Exception {
+        Window.fill();
+        editor = (DesignEditor) Window.open(Samples.ferry(folder, "typed"));
+        session = editor.getAdapter(DesignSession.class);
+        pages = editor.getAdapter(DesignPages.class);
+        Window.page().showView(IPageLayout.ID_PROP_SHEET);
+        Window.page().activate(editor);
+        Window.until("the print is there", session::fresh);
+        Window.idle();
+    }
+
+    @AfterEach
+    void close() {
+        Window.closeEditors();
+    }
+
+    private Mark mark(int side, int index) {
+        return session.design().getSides().get(side).getLayers().get(0).getMarks().get(index);
+    }
+
+    /** The control behind a label in the same form. */
+    private static <T extends Control> T field(String label, Class<T> type) {
+        Label found = FindingsViewTest.find(Window.window().getShell(), Label.class,
+                each -> each.isVisible() && each.getText().equals(label + ":"));
+        assertNotNull(found, "no field " + label);
+        Composite form = found.getParent();
+        return type.cast(form.getChildren()[java.util.Arrays.asList(form.getChildren()).indexOf(found) + 1]);
+    }
+
+    private static void type(String label, String value) {
+        Text text = field(label, Text.class);
+        text.setText(value);
+        text.notifyListeners(SWT.DefaultSelection, new Event());
+        Window.idle();
+    }
+
+    @Test
+    void placeAndSizeByNumbersWithUnits() throws Exception {
+        pages.select(List.of(mark(0, 0)));
+        Window.idle();
+        type("x, mm", "3/8in");
+        assertEquals(9.525, mark(0, 0).getX(), 1e-9);
+        type("x, mm", "2*1.5+0,25");
+        assertEquals(3.25, mark(0, 0).getX(), 1e-9);
+        double width = Double.parseDouble(field("Width, mm", Text.class).getText());
+        type("Width, mm", "50%");
+        assertEquals(0.5, mark(0, 0).getScale(), 1e-3);
+        assertEquals(width / 2, Double.parseDouble(field("Width, mm", Text.class).getText()), 0.01);
+        Picture.take(Window.display(), "properties-mark");
+        type("Turn, degrees", "abc");
+        assertEquals(0, mark(0, 0).getTurn());
+        assertNotNull(FindingsViewTest.find(Window.window().getShell(), Label.class, each -> each.isVisible()
+                && each.getText().contains("such as 45")), "nothing says what is wrong");
+        session.history().undo();
+        session.history().undo();
+        session.history().undo();
+        assertEquals(0, mark(0, 0).getX());
+        assertEquals("0", field("x, mm", Text.class).getText());
+    }
+
+    @Test
+    void wordsOfALine() throws Exception {
+        pages.show("back");
+        pages.select(List.of(mark(1, 0)));
+        Window.idle();
+        type("Words", "Lamp Rock Ferries");
+        assertEquals("Lamp Rock Ferries", ((TextLine) mark(1, 0)).getText());
+        type("Size, mm", "9pt");
+        assertEquals(3.175, ((TextLine) mark(1, 0)).getSize(), 1e-6);
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "properties-text");
+    }
+
+    @Test
+    void materialAndInksOfTheDesign() throws Exception {
+        pages.select(List.of());
+        Window.idle();
+        Combo material = field("Material", Combo.class);
+        material.select(material.indexOf("Solid black"));
+        material.notifyListeners(SWT.Selection, new Event());
+        assertEquals("solid-black", session.design().getMaterial());
+        Button white = FindingsViewTest.find(Window.window().getShell(), Button.class,
+                each -> each.isVisible() && each.getText().equals("White"));
+        white.setSelection(true);
+        white.notifyListeners(SWT.Selection, new Event());
+        assertEquals(List.of("navy"), session.design().getInks(), "a method of one ink took two");
+        Button navy = FindingsViewTest.find(Window.window().getShell(), Button.class,
+                each -> each.isVisible() && each.getText().equals("Navy"));
+        navy.setSelection(false);
+        navy.notifyListeners(SWT.Selection, new Event());
+        white.setSelection(true);
+        white.notifyListeners(SWT.Selection, new Event());
+        assertEquals(List.of("white"), session.design().getInks());
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "properties-design");
+        assertTrue(editor.isDirty());
+    }
+}
