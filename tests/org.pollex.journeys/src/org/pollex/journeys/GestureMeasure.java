@@ -32,8 +32,10 @@ import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
 
 /**
- * How long one step of a gesture keeps the window's thread busy, with art of some ten thousand vertices. Run by hand, in
- * the real product; asserts nothing, prints. Busy is all time that the thread spends on a step: the event, its dispatch,
+ * How long one step of a gesture keeps the window's thread busy, with art of some ten thousand vertices. Run by hand,
+ * in
+ * the real product; asserts nothing, prints. Busy is all time that the thread spends on a step: the event, its
+ * dispatch,
  * painting, and a round trip to the display at the end of the paint, so that drawing there counts. 140 steps, the first
  * 20 dropped.
  */

@@ -47,7 +47,8 @@ class OpeningTest {
     void everyMenuIsThere() {
         List<String> menus = Arrays.stream(window.getShell().getMenuBar().getItems()).map(MenuItem::getText)
                 .map(text -> text.replace("&", "")).toList();
-        assertTrue(menus.containsAll(List.of("File", "Edit", "View", "Design", "Outputs", "Window", "Help")), menus.toString());
+        assertTrue(menus.containsAll(List.of("File", "Edit", "View", "Design", "Outputs", "Window", "Help")),
+                menus.toString());
     }
 
     @Test

@@ -74,7 +74,9 @@ final class DesignForm {
                 index -> take.accept(ids.get(index)));
     }
 
-    private static String name(Entry entry) {
-        return entry.getName() == null ? entry.getId() : entry.getName();
+    /** The name of an entry as it stands in a list, with a capital. */
+    static String name(Entry entry) {
+        String name = entry.getName() == null || entry.getName().isEmpty() ? entry.getId() : entry.getName();
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 }

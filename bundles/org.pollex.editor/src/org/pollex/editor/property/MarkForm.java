@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.artwork.font.ShippedFonts;
 import org.pollex.colour.Srgb;
@@ -26,7 +28,6 @@ import org.pollex.editor.measure.Measure;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.snap.Boxes;
 import org.pollex.editor.work.Session;
-import org.pollex.model.catalogue.Ink;
 import org.pollex.model.design.Assignment;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
@@ -146,7 +147,7 @@ final class MarkForm {
         session.run(new EditShapeCommand(shape, shape.getKind(), width, height, line, ink == null ? "" : ink));
     }
 
-    private void ink(String name, java.util.function.Supplier<String> present, java.util.function.Consumer<String> take) {
+    private void ink(String name, Supplier<String> present, Consumer<String> take) {
         List<String> ids = inks();
         form.choice(name, ids.stream().map(this::inkName).toList(), () -> ids.indexOf(present.get()),
                 index -> take.accept(ids.get(index)));
@@ -160,7 +161,7 @@ final class MarkForm {
 
     private String inkName(String id) {
         return id.equals(ColourMatch.BARE) ? "Bare material"
-                : session.suite().catalogues().ink(id).map(Ink::getName).orElse(id);
+                : session.suite().catalogues().ink(id).map(DesignForm::name).orElse(id);
     }
 
     private void art(Placement placement) {

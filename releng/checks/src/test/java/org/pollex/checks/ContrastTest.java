@@ -19,9 +19,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /**
- * Do icons and marks of our own stand out from the ground they are seen on, in the light and in the dark appearance?
- * Contrast of W3C WCAG 2.1, at least 3 for marks (success criterion 1.4.11). Text takes the colours of the platform's
- * style sheets; a journey reads those from the widgets.
+ * Do icons of our own stand out from the ground they are seen on, in the light and in the dark appearance? Contrast of
+ * W3C WCAG 2.1, at least 3 (success criterion 1.4.11). Colours in the drawing are held in the tests of the editor; text
+ * takes the colours of the platform's style sheets, which a journey reads from the widgets.
  */
 class ContrastTest {
 
@@ -32,8 +32,6 @@ class ContrastTest {
     private static final int WHITE = 0xffffff;
 
     private static final Pattern COLOUR = Pattern.compile("#([0-9a-fA-F]{6})\\b");
-    private static final Pattern TONE = Pattern.compile(
-            "static final RGB (\\w+) = new RGB\\((\\d+), (\\d+), (\\d+)\\)");
 
     private final Project project = Project.here();
 
@@ -79,31 +77,6 @@ class ContrastTest {
                         + "ground; give it a colour that reaches %.0f", project.name(icon), onLight, onDark, MARKS));
             }
         }
-        DependencyTest.none(wrong);
-    }
-
-    /** Marks over the drawing lie on any material, so each has a white flank and must stand out from that. */
-    @Test
-    void everyMarkOverTheDrawingStandsOutFromItsFlank() throws IOException {
-        List<String> wrong = new ArrayList<>();
-        int found = 0;
-        for (Path file : project.files(name -> name.startsWith("bundles/org.pollex.editor/src/")
-                && name.endsWith(".java"))) {
-            Matcher tones = TONE.matcher(Files.readString(file));
-            while (tones.find()) {
-                if (tones.group(1).equals("NO_MATERIAL")) {
-                    continue;
-                }
-                found++;
-                int rgb = Integer.parseInt(tones.group(2)) << 16 | Integer.parseInt(tones.group(3)) << 8
-                        | Integer.parseInt(tones.group(4));
-                if (ratio(rgb, WHITE) < MARKS) {
-                    wrong.add(project.name(file) + ": " + tones.group(1) + " has a contrast of " + ratio(rgb, WHITE)
-                            + " on white");
-                }
-            }
-        }
-        assertTrue(found >= 4, "only " + found + " colours found");
         DependencyTest.none(wrong);
     }
 }
