@@ -65,6 +65,7 @@ class LiveFindingsTest {
         Window.drag(canvas, at[0], grab, at[0], grab + (int) (9 * px), false);
         Window.until("the wearing part is tinted", () -> editor.live().showsWear());
         Window.until("thin places follow the art", () -> editor.live().marked() > 0);
+        assertTrue(editor.live().readout().contains("0.12 of 0.15"), editor.live().readout());
         Window.idle();
         Picture.take(Window.display(), "live-wear");
         move(at[0] + (int) (9 * px), grab);

@@ -73,6 +73,45 @@ final class Samples {
         return file;
     }
 
+    /** A design whose art is a net of 121 wavy rings, 0.12 mm thin at every place, with more than 10,000 corners. */
+    static Path rings(Path folder, String name) throws Exception {
+        StringBuilder net = new StringBuilder();
+        for (int i = 0; i < 121; i++) {
+            ring(net, 0.75 + i % 11 * 1.35, 0.75 + i / 11 * 1.35, 0.56, 46);
+            ring(net, 0.75 + i % 11 * 1.35, 0.75 + i / 11 * 1.35, 0.44, 42);
+        }
+        Files.createDirectories(folder);
+        Path art = folder.resolve("rings.svg");
+        Files.writeString(art, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"15mm\" height=\"15mm\" "
+                + "viewBox=\"0 0 15 15\"><path fill-rule=\"evenodd\" fill=\"#1b3a5c\" d=\"" + net + "\"/></svg>");
+        Path file = folder.resolve(name + ".design");
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setName("Net of rings");
+        design.setProduct("standard-pick");
+        design.setMaterial("solid-yellow");
+        design.setMethod("pad-one-colour");
+        design.getInks().add("navy");
+        ArtFile adopted = ArtFiles.adopt(file, art);
+        Placement rings = DesignFactory.eINSTANCE.createPlacement();
+        rings.setName("Rings");
+        rings.setArt(adopted.path());
+        rings.setSha256(adopted.sha256());
+        rings.setY(-3);
+        side(design, "front").getMarks().add(rings);
+        ModelFiles.DESIGNS.create(design, file);
+        return file;
+    }
+
+    private static void ring(StringBuilder net, double x, double y, double radius, int corners) {
+        for (int i = 0; i < corners; i++) {
+            double turn = 2 * Math.PI * i / corners;
+            double wave = radius * (1 + 0.05 * Math.sin(6 * turn));
+            net.append(String.format(java.util.Locale.ROOT, "%s%.4f %.4f", i == 0 ? "M" : "L",
+                    x + wave * Math.cos(turn), y + wave * Math.sin(turn)));
+        }
+        net.append('Z');
+    }
+
     private static Layer side(Design design, String name) {
         Side side = DesignFactory.eINSTANCE.createSide();
         side.setName(name);

@@ -38,6 +38,7 @@ public final class DrawingPage extends FieldEditorPreferencePage implements IWor
         add(Shown.SAFE, "&Safe zone");
         add(Shown.WEAR, "Zone that &wears");
         add(Shown.RIM, "Rim that does not &print");
+        add(Shown.LIVE, "&Findings while art is moved, scaled or turned");
     }
 
     private void add(Shown shown, String label) {

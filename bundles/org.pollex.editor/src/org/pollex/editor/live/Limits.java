@@ -33,8 +33,4 @@ public record Limits(double line, double bridge, double gap, double opening, dou
                 catalogues.setting("gap-too-narrow.notch-length").orElse(0),
                 catalogues.setting("width.dust").orElse(0));
     }
-
-    double widest() {
-        return Math.max(Math.max(line, bridge), Math.max(gap, opening));
-    }
 }

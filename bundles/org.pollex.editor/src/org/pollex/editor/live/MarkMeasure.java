@@ -7,8 +7,11 @@
 package org.pollex.editor.live;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -20,79 +23,96 @@ import org.pollex.geometry.width.WidthField;
 import org.pollex.geometry.width.WidthPlace;
 
 /**
- * How thin one mark is at any scale. Widths are measured once, about the middle of the mark; moving, turning and
- * mirroring change none of them, and scaling only changes what they are held against. Making one takes as long as a
- * check and belongs in the background; asking is quick. Safe for threads.
+ * How thin one mark is at any scale. Moving, turning and mirroring change none of its widths, and scaling only changes
+ * what they are held against: a measure serves all scales up to a fiftieth larger than its own, so that it samples
+ * the art as closely as the check does, and only the last is kept. The first question in such a range takes as long as a check and belongs in
+ * the background; every other one is quick. Safe for threads.
  *
  * <p>Known limit: the mark is measured by itself. Gaps between it and other marks, and what lies over it, are found by
  * the check that follows the gesture.
  */
 public final class MarkMeasure {
 
-    /** How much smaller than measured the mark may become and still be judged. */
-    private static final double SMALLER = 4;
+    private static final double RANGE = 1.02;
+    /** So that a scale at the end of a range is not taken for one outside it. */
+    private static final double ROUNDING = 1e-9;
     private static final int MOST_PLACES = 400;
 
-    private final Limits limits;
-    private final List<WidthField> lines = new ArrayList<>();
-    private final WidthField gaps;
-    private final double least;
+    private record Fields(List<WidthField> lines, WidthField gaps) {
+    }
 
-    private MarkMeasure(Limits limits, List<WidthField> lines, WidthField gaps, double least) {
+    private final Limits limits;
+    private final List<Geometry> areas;
+    private final Geometry all;
+    private final double now;
+    private final Map<Integer, Fields> ranges = new HashMap<>();
+
+    private MarkMeasure(Limits limits, List<Geometry> areas, Geometry all, double now) {
         this.limits = limits;
-        this.lines.addAll(lines);
-        this.gaps = gaps;
-        this.least = least;
+        this.areas = areas;
+        this.all = all;
+        this.now = now;
     }
 
     /**
-     * Measures a mark.
+     * A measure of a mark.
      *
      * @param areas  its areas of ink about its middle at scale 1, one for each colour; not empty
      * @param scale  the scale it has now
      */
     public static MarkMeasure of(List<Geometry> areas, double scale, Limits limits) {
-        double upTo = limits.widest() * SMALLER / scale;
         double dust = limits.dust() / scale;
-        List<WidthField> lines = areas.stream().map(each -> WidthField.of(Polygons.withoutSlivers(each, dust), upTo))
-                .toList();
         Geometry all = areas.size() == 1 ? areas.get(0) : UnaryUnionNG.union(
                 new GeometryFactory().buildGeometry(areas), new PrecisionModel());
-        return new MarkMeasure(limits, lines, WidthField.gapsOf(Polygons.withoutSlivers(all, dust), upTo),
-                scale / SMALLER);
+        return new MarkMeasure(limits, areas.stream().map(each -> Polygons.withoutSlivers(each, dust)).toList(),
+                Polygons.withoutSlivers(all, dust), scale);
     }
 
-    /** The smallest scale that can be judged; below it every answer is for this scale. */
-    public double least() {
-        return least;
+    /** The fields for a scale: measured at the largest scale of its range that is not larger than it. */
+    private synchronized Fields fields(double scale) {
+        int range = (int) Math.floor(Math.log(scale / now) / Math.log(RANGE) + ROUNDING);
+        ranges.keySet().retainAll(java.util.Set.of(range));
+        return ranges.computeIfAbsent(range, unknown -> {
+            double from = now * Math.pow(RANGE, range);
+            double line = Math.max(limits.line(), limits.bridge()) / from;
+            double gap = Math.max(limits.gap(), limits.opening()) / from;
+            return new Fields(areas.stream().map(each -> WidthField.of(each, line * (1 + ROUNDING))).toList(),
+                    WidthField.gapsOf(all, gap * (1 + ROUNDING)));
+        });
     }
 
-    /** Every place that is too thin at a scale, at most 400 of them, the thinnest first. */
-    public List<ThinPlace> places(double scale) {
-        double s = Math.max(least, scale);
+    /** Every place that is too thin at a scale above 0, at most 400 of them, the thinnest first. */
+    public List<ThinPlace> places(double s) {
+        Fields measured = fields(s);
         List<ThinPlace> found = new ArrayList<>();
-        for (WidthField field : lines) {
-            for (WidthPlace place : field.places(Math.max(limits.line(), limits.bridge()) / s)) {
-                double limit = place.wallsOnHoles() ? limits.bridge() : limits.line();
-                boolean tip = place.kind() == PlaceKind.TIP && place.length() * s < limits.tip();
-                add(found, place, s, limit, false, tip);
+        for (double limit : new TreeSet<>(List.of(limits.line(), limits.bridge()))) {
+            for (WidthField field : measured.lines()) {
+                for (WidthPlace place : field.places(limit / s)) {
+                    boolean tip = place.kind() == PlaceKind.TIP && place.length() * s < limits.tip();
+                    if (!tip && limit == (place.wallsOnHoles() ? limits.bridge() : limits.line())) {
+                        add(found, place, s, limit, false);
+                    }
+                }
             }
         }
-        for (WidthPlace place : gaps.places(Math.max(limits.gap(), limits.opening()) / s)) {
-            double limit = place.wallsOnHoles() && place.withinOneComponent() ? limits.opening() : limits.gap();
-            boolean notch = place.kind() == PlaceKind.NOTCH && place.length() * s < limits.notch();
-            add(found, place, s, limit, true, notch);
+        for (double limit : new TreeSet<>(List.of(limits.gap(), limits.opening()))) {
+            for (WidthPlace place : measured.gaps().places(limit / s)) {
+                boolean notch = place.kind() == PlaceKind.NOTCH && place.length() * s < limits.notch();
+                boolean enclosed = place.wallsOnHoles() && place.withinOneComponent();
+                if (!notch && limit == (enclosed ? limits.opening() : limits.gap())) {
+                    add(found, place, s, limit, true);
+                }
+            }
         }
         found.sort(java.util.Comparator.comparingDouble(each -> each.width() / each.limit()));
         return found.size() <= MOST_PLACES ? found : List.copyOf(found.subList(0, MOST_PLACES));
     }
 
-    private void add(List<ThinPlace> found, WidthPlace place, double scale, double limit, boolean gap,
-            boolean tooShort) {
+    private void add(List<ThinPlace> found, WidthPlace place, double scale, double limit, boolean gap) {
         double width = place.width() * scale;
         // Corners that touch at a point leave no gap that could fill in, as the checks have it.
         boolean touch = gap && width <= limits.dust() && place.length() * scale <= limits.dust();
-        if (!tooShort && !touch && width < limit * limits.tolerance()) {
+        if (!touch && width < limit * limits.tolerance()) {
             found.add(new ThinPlace(gap, width, limit, place.ax(), place.ay(), place.bx(), place.by(),
                     line(place.where())));
         }

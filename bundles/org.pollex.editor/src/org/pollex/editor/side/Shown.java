@@ -23,7 +23,9 @@ public enum Shown {
     /** Zone that wears. */
     WEAR("show.wear", true),
     /** Rim that does not print. */
-    RIM("show.unprintable", true);
+    RIM("show.unprintable", true),
+    /** Findings while art is moved, scaled or turned. */
+    LIVE("show.live", true);
 
     /** Node of the preferences. */
     public static final String NODE = "org.pollex.editor";

@@ -171,6 +171,7 @@ public final class SidePage implements SideScene {
                 ((GridData) footer.getLayoutData()).horizontalSpan = on ? 2 : 1;
                 area.layout();
             }
+            case LIVE -> { /* asked for when a gesture begins */ }
             default -> throw new IllegalStateException(what.toString());
         }
     }

@@ -13,10 +13,13 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.pollex.edit.Pose;
+import org.pollex.editor.figure.Hatch;
 import org.pollex.editor.figure.Paths;
 import org.pollex.editor.live.ThinPlace;
 import org.pollex.editor.live.ZoneParts;
@@ -24,14 +27,17 @@ import org.pollex.editor.view.Scale;
 
 /**
  * Over a mark that is being moved, scaled or turned: thin places at their walls, and the part in a zone that is not
- * safe
- * in the colour of that zone, as it was cut in the background a moment ago.
+ * safe in the colour and with the hatch of that zone, as it was cut in the background a moment ago.
  */
 final class GestureFigure extends Figure {
 
     private static final int FLANK = 4;
     private static final int CORE = 2;
     private static final int TINT = 190;
+    private static final int OPAQUE = 255;
+    private static final double CELL = 4;
+    private static final int HATCHED = 3000;
+    private static final RGB DARK = new RGB(40, 30, 30);
 
     private final java.util.function.DoubleSupplier zoom;
     private Pose pose = new Pose(0, 0, 1, 0, false);
@@ -97,12 +103,13 @@ final class GestureFigure extends Figure {
     protected void paintFigure(Graphics graphics) {
         graphics.setAntialias(SWT.ON);
         AffineTransformation placing = ZoneParts.placing(pose);
-        tint(graphics, wear, new Color(Tone.WARNING));
-        tint(graphics, off, new Color(Tone.ERROR));
+        tint(graphics, placing, wear, Tone.WARNING, Hatch.Kind.SINGLE);
+        tint(graphics, placing, off, Tone.ERROR, Hatch.Kind.CROSSED);
         double px = 1 / zoom.getAsDouble();
+        double cell = CELL * px / (Scale.UM * pose.scale());
         Path lines = new Path(Display.getCurrent());
         for (ThinPlace place : places) {
-            add(lines, placing, place);
+            add(lines, placing, place, cell);
         }
         for (int pass = 0; pass < 2; pass++) {
             graphics.setForegroundColor(pass == 0 ? Display.getCurrent().getSystemColor(SWT.COLOR_WHITE)
@@ -113,33 +120,42 @@ final class GestureFigure extends Figure {
         lines.dispose();
     }
 
-    private void tint(Graphics graphics, Geometry part, Color colour) {
+    /** Tinted and hatched: wears single, does not print crossed, so that they differ without colour too. */
+    private void tint(Graphics graphics, AffineTransformation placing, Geometry part, RGB tone, Hatch.Kind kind) {
         if (part == null || part.isEmpty()) {
             return;
         }
-        Path path = Paths.of(Display.getCurrent(), part);
-        graphics.pushState();
-        graphics.translate((float) (pose.x() * Scale.UM), (float) (pose.y() * Scale.UM));
-        graphics.rotate((float) pose.turn());
-        graphics.scale((float) (pose.mirror() ? -pose.scale() : pose.scale()), (float) pose.scale());
-        graphics.setBackgroundColor(colour);
+        Path path = Paths.of(Display.getCurrent(), placing.transform(part));
+        graphics.setBackgroundColor(new Color(tone));
         graphics.setAlpha(TINT);
         graphics.fillPath(path);
-        graphics.popState();
+        graphics.setAlpha(OPAQUE);
+        // a hatch in the finest of art would be drawn late and seen by nobody
+        if (part.getNumPoints() <= HATCHED) {
+            Hatch.fill(graphics, Display.getCurrent(), path, kind, zoom.getAsDouble(), DARK);
+        }
         path.dispose();
     }
 
-    private static void add(Path lines, AffineTransformation placing, ThinPlace place) {
+    /** The walls, and the centre line with no two points nearer than a cell of the screen. */
+    private static void add(Path lines, AffineTransformation placing, ThinPlace place, double cell) {
         double[] line = place.line();
-        org.locationtech.jts.geom.Coordinate at = new org.locationtech.jts.geom.Coordinate();
+        Coordinate at = new Coordinate();
+        double lastX = 0;
+        double lastY = 0;
         for (int i = 0; i + 1 < line.length; i += 2) {
-            to(lines, placing, at, line[i], line[i + 1], i == 0);
+            boolean far = Math.hypot(line[i] - lastX, line[i + 1] - lastY) >= cell;
+            if (i == 0 || far || i + 3 >= line.length) {
+                to(lines, placing, at, line[i], line[i + 1], i == 0);
+                lastX = line[i];
+                lastY = line[i + 1];
+            }
         }
         to(lines, placing, at, place.ax(), place.ay(), true);
         to(lines, placing, at, place.bx(), place.by(), false);
     }
 
-    private static void to(Path lines, AffineTransformation placing, org.locationtech.jts.geom.Coordinate at, double x,
+    private static void to(Path lines, AffineTransformation placing, Coordinate at, double x,
             double y, boolean first) {
         at.x = x;
         at.y = y;

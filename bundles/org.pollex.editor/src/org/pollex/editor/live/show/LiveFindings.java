@@ -30,6 +30,7 @@ import org.pollex.editor.live.MarkMeasure;
 import org.pollex.editor.live.Readout;
 import org.pollex.editor.live.ThinPlace;
 import org.pollex.editor.live.ZoneParts;
+import org.pollex.editor.side.Shown;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.part.MarkPart;
 import org.pollex.editor.session.DesignSession;
@@ -41,8 +42,8 @@ import org.pollex.print.PrintedSide;
 
 /**
  * Keeps the findings of a page up with the art. While a gesture lasts, thin places are looked up again in the
- * background
- * when the scale changes, and the zones are tested by the hull; afterwards the findings of the exact check stand.
+ * background when the scale changes, and the zones are tested by the hull; afterwards the findings of the exact check
+ * stand.
  */
 public final class LiveFindings implements SidePage.PreviewListener, SessionListener {
 
@@ -140,6 +141,9 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             places = List.of();
             parts = new Parts(null, null);
             found.setVisible(false);
+        }
+        if (!Shown.LIVE.on()) {
+            return;
         }
         pose = at;
         zones();

@@ -12,6 +12,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.pollex.editor.live.Limits;
 import org.pollex.editor.live.Readout;
@@ -28,7 +29,7 @@ final class ReadoutBar {
     private final Label share;
 
     ReadoutBar(Composite parent) {
-        GridLayout layout = new GridLayout(4, true);
+        GridLayout layout = new GridLayout(4, false);
         layout.marginHeight = 3;
         parent.setLayout(layout);
         line = label(parent);
@@ -70,6 +71,9 @@ final class ReadoutBar {
         if (!text.equals(label.getText())) {
             label.setText(text);
             label.setToolTipText(text);
+            if (label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > label.getSize().x) {
+                label.getParent().layout(new Control[] {label});
+            }
         }
     }
 

@@ -54,6 +54,7 @@ class MarkMeasureTest {
             new Body("ring", "<circle cx='8' cy='6' r='4' fill='none' stroke='black' stroke-width='.35'/>"),
             new Body("slit", "<path d='M3 2h10v8H3zM5 5.8h6v.4H5z' fill-rule='evenodd'/>"),
             new Body("wedge", "<path d='M3 3L13 5L3 5.6z'/>"),
+            new Body("sail", "<path d='M7.6 1.8V7.4L4.2 6z'/><path d='M3 8h10L11 10H5z'/>"),
             new Body("notch", "<path d='M3 2H13V10H3V6.4L11 6L3 5.8z'/>"),
             new Body("bridge", "<path d='M3 2h10v8H3zM4.5 4h3.3v4H4.5zM8.2 4h3.3v4H8.2z' fill-rule='evenodd'/>"));
 
