@@ -25,7 +25,8 @@ import org.pollex.geometry.width.WidthPlace;
 /**
  * How thin one mark is at any scale. Moving, turning and mirroring change none of its widths, and scaling only changes
  * what they are held against: a measure serves all scales up to a fiftieth larger than its own, so that it samples
- * the art as closely as the check does, and only the last is kept. The first question in such a range takes as long as a check and belongs in
+ * the art as closely as the check does, and only the last is kept. The first question in such a range takes as long as
+ * a check and belongs in
  * the background; every other one is quick. Safe for threads.
  *
  * <p>Known limit: the mark is measured by itself. Gaps between it and other marks, and what lies over it, are found by
