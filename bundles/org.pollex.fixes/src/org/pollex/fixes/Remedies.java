@@ -7,6 +7,7 @@
 package org.pollex.fixes;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,7 +112,10 @@ public final class Remedies {
         CompoundCommand all = new CompoundCommand(label(remedy));
         List<Object> touched = new ArrayList<>();
         String why = "There is nothing to mend.";
-        for (Finding finding : findings) {
+        // a mark is mended once, so by the finding that needs most
+        List<Finding> worst = new ArrayList<>(findings);
+        worst.sort(Comparator.comparingDouble(each -> -need(each)));
+        for (Finding finding : worst) {
             List<Object> keys = new ArrayList<>(marks(finding));
             keys.add(remedy.equals(Fixes.PLACE_LARGEST) || remedy.equals(Fixes.BEST_TURN) ? finding.side()
                     : remedy.equals(Fixes.NEAREST_INK) ? finding.region() : finding);
@@ -127,6 +131,11 @@ public final class Remedies {
             }
         }
         return all.isEmpty() ? new Remedy.Refused(why) : new Remedy.Done(all.unwrap(), label(remedy) + ".");
+    }
+
+    private static double need(Finding finding) {
+        return finding.measured().isPresent() && finding.limit().isPresent() && finding.measured().getAsDouble() > 0
+                ? finding.limit().getAsDouble() / finding.measured().getAsDouble() : 0;
     }
 
     private Optional<Side> side(String name) {
@@ -274,7 +283,7 @@ public final class Remedies {
         return face.safe().getEnvelopeInternal().contains(box) && face.safe().covers(grown);
     }
 
-    /** Marks of a design that are not locked, in order. */
+    /** Marks of a design, in order. */
     static List<Mark> all(Design design) {
         List<Mark> marks = new ArrayList<>();
         for (Side side : design.getSides()) {

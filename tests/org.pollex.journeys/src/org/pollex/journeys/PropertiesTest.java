@@ -138,6 +138,8 @@ class PropertiesTest {
         assertEquals(List.of("white"), session.design().getInks());
         Window.until("the print follows", session::fresh);
         Window.idle();
+        assertTrue(FindingsViewTest.find(Window.window().getShell(), Button.class,
+                each -> each.isVisible() && each.getText().equals("White")).getSelection(), "the ink is not ticked");
         Picture.take(Window.display(), "properties-design");
         assertTrue(editor.isDirty());
     }

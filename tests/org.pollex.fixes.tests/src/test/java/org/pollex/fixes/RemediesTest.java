@@ -197,8 +197,12 @@ class RemediesTest {
         buoy.setScale(0.9);
         List<Finding> thin = findings("line-too-thin");
         assertTrue(thin.size() >= 2, thin.toString());
-        Remedy answer = new Remedies(suite, design, print()).applyAll(Fixes.SCALE_UP, thin);
+        // the mildest first: the worst must still decide
+        List<Finding> mildest = new java.util.ArrayList<>(thin);
+        java.util.Collections.reverse(mildest);
+        Remedy answer = new Remedies(suite, design, print()).applyAll(Fixes.SCALE_UP, mildest);
         assertInstanceOf(Remedy.Done.class, answer).command().execute();
+        assertEquals(List.of(), findings("line-too-thin"));
         assertEquals(0.9 * 1.002 * thin.get(0).limit().orElseThrow() / thin.get(0).measured().orElseThrow(),
                 buoy.getScale(), 0.02);
         for (Mark mark : design.getSides().get(0).getLayers().get(0).getMarks()) {
