@@ -77,7 +77,8 @@ class EditorTest {
         double x = boat().getX();
         int[] at = middle(editor, boat());
         Control canvas = editor.page().viewer().getControl();
-        Window.drag(canvas, at[0], at[1] + 10, at[0] + 60, at[1] + 50, false);
+        // with Alt nothing snaps
+        Window.drag(canvas, at[0], at[1] + 10, at[0] + 60, at[1] + 50, false, org.eclipse.swt.SWT.ALT);
         Picture.take(display, "editor-dragging");
         Window.mouse(canvas, org.eclipse.swt.SWT.MouseUp, at[0] + 60, at[1] + 50, 1, org.eclipse.swt.SWT.BUTTON1);
         Window.idle();
@@ -100,6 +101,32 @@ class EditorTest {
         Window.idle();
         Picture.take(display, "editor-back");
         assertEquals("back", editor.getAdapter(DesignPages.class).face());
+    }
+
+    @Test
+    void aMoveSnapsToTheMiddleOfTheItem() throws Exception {
+        Window.until("the first print is there", session::fresh);
+        Window.idle();
+        Mark boat = boat();
+        double middle = editor.page().item().area().getEnvelopeInternal().centre().x;
+        double pixels = editor.page().root().getZoomManager().getZoom() * 1000;
+        org.locationtech.jts.geom.Envelope box = org.pollex.editor.snap.Boxes.of(editor.page().look(boat).hull(),
+                org.pollex.edit.Pose.of(boat));
+        session.run(new org.pollex.edit.PlaceMarkCommand("Move", boat, org.pollex.edit.Pose.of(boat)
+                .moved(middle - box.centre().x + 40 / pixels, 0)));
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        int[] at = middle(editor, boat);
+        Control canvas = editor.page().viewer().getControl();
+        Window.drag(canvas, at[0], at[1] + 10, at[0] - 37, at[1] + 10, false);
+        Picture.take(Window.display(), "editor-snapping");
+        assertTrue(editor.page().snapLines().stream().anyMatch(each -> each.upright() && each.at() == middle),
+                editor.page().snapLines().toString());
+        Window.mouse(canvas, org.eclipse.swt.SWT.MouseUp, at[0] - 37, at[1] + 10, 1, org.eclipse.swt.SWT.BUTTON1);
+        Window.idle();
+        assertEquals(middle, org.pollex.editor.snap.Boxes.of(editor.page().look(boat).hull(),
+                org.pollex.edit.Pose.of(boat)).centre().x, 1e-6, "middle of the mark on the middle of the item");
+        assertTrue(editor.page().snapLines().isEmpty(), "lines stay after the gesture");
     }
 
     @Test

@@ -70,7 +70,7 @@ class ThemeTest {
 
     private static void reads() {
         Label line = FindingsViewTest.find(Window.window().getShell(), Label.class,
-                each -> each.getText().contains("Thinnest line"));
+                each -> each.getText().contains("Line 0.12"));
         assertTrue(contrast(line) >= TEXT, "the readout has a contrast of " + contrast(line));
     }
 }

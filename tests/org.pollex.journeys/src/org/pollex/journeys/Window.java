@@ -112,11 +112,17 @@ final class Window {
 
     /** Presses the first button at one place, moves in steps, and lets go at the other unless told to hold. */
     static void drag(Control control, int x, int y, int toX, int toY, boolean letGo) {
+        drag(control, x, y, toX, toY, letGo, 0);
+    }
+
+    /** The same with keys held down while moving. */
+    static void drag(Control control, int x, int y, int toX, int toY, boolean letGo, int keys) {
         mouse(control, SWT.MouseMove, x, y, 0, 0);
         mouse(control, SWT.MouseDown, x, y, 1, 0);
         int steps = 8;
         for (int i = 1; i <= steps; i++) {
-            mouse(control, SWT.MouseMove, x + (toX - x) * i / steps, y + (toY - y) * i / steps, 0, SWT.BUTTON1);
+            mouse(control, SWT.MouseMove, x + (toX - x) * i / steps, y + (toY - y) * i / steps, 0,
+                    SWT.BUTTON1 | keys);
             idle();
         }
         if (letGo) {

@@ -37,6 +37,7 @@ import org.pollex.editor.part.SidePart;
 import org.pollex.editor.part.SideScene;
 import org.pollex.editor.session.DesignPages.PointerListener;
 import org.pollex.editor.session.Known;
+import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.CrispRoot;
 import org.pollex.editor.view.GridFigure;
 import org.pollex.editor.view.RulerCanvas;
@@ -71,12 +72,14 @@ public final class SidePage implements SideScene {
     private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
     private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
     private final GridFigure grid = new GridFigure(() -> root.getZoomManager().getZoom());
+    private final SnapLines snapLines = new SnapLines(() -> root.getZoomManager().getZoom());
     private final List<Control> rulers;
     private final List<PointerListener> pointers;
     private final List<PreviewListener> previews = new ArrayList<>();
     private ItemLook item;
     private double fitted = Scale.PX_UM;
     private Mark previewed;
+    private boolean freely;
 
     /** Hears of gestures while they last. */
     public interface PreviewListener {
@@ -117,6 +120,7 @@ public final class SidePage implements SideScene {
         viewer.setContents(this);
         root.findings().add(grid);
         root.findings().add(zones);
+        root.findings().add(snapLines);
         showZones();
         rulers = List.of(corner, top, left);
         Runnable following = Shown.follow(this::show);
@@ -177,6 +181,7 @@ public final class SidePage implements SideScene {
     }
 
     private void pointed(Event event) {
+        freely = (event.stateMask & SWT.ALT) != 0;
         Point view = root.getZoomManager().getViewport().getViewLocation();
         double pixels = root.getZoomManager().getZoom() * Scale.UM;
         double x = (view.x + event.x) / pixels;
@@ -356,6 +361,11 @@ public final class SidePage implements SideScene {
     @Override
     public void previewing(Mark mark, Pose pose) {
         Mark now = pose == null ? null : mark;
+        if (now == null) {
+            snapLines.end();
+        } else {
+            snapLines.show(ItemFigure.box(item.area().getEnvelopeInternal()).expand(AROUND, AROUND));
+        }
         if (now != previewed) {
             previewed = now;
             showPrint();
@@ -363,8 +373,13 @@ public final class SidePage implements SideScene {
         previews.forEach(each -> each.previewing(this, mark, pose));
     }
 
+    /** The lines the moved mark keeps to now; none when no gesture lasts. */
+    public List<Snapper.Line> snapLines() {
+        return snapLines.shown();
+    }
+
     @Override
     public Pose snap(Mark mark, Pose wished) {
-        return wished;
+        return freely || viewer.getSelectedEditParts().size() > 1 ? wished : snapLines.snap(this, mark, wished);
     }
 }

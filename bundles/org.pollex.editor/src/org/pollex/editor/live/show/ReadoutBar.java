@@ -23,6 +23,8 @@ final class ReadoutBar {
     private static final String GOOD = "\u2713 ";
     private static final String BAD = "\u26A0 ";
 
+    private static final double POINT = 0.005;
+
     private final Label line;
     private final Label gap;
     private final Label type;
@@ -45,15 +47,15 @@ final class ReadoutBar {
     }
 
     void show(Readout readout, Limits limits) {
-        set(line, "Thinnest line ", readout.line(), limits.line(), limits.tolerance(), 3);
-        set(gap, "Narrowest gap ", readout.gap(), limits.gap(), limits.tolerance(), 3);
+        set(line, "Line ", readout.line(), limits.line(), limits.tolerance(), 3);
+        set(gap, "Gap ", readout.gap(), limits.gap(), limits.tolerance(), 3);
         if (readout.type().isEmpty()) {
             set(type, "No lettering");
         } else {
             set(type, "x-height ", readout.type(), limits.type(), limits.tolerance(), 0);
         }
         set(share, readout.share().isEmpty() ? "Nothing printed" : String.format(Locale.ROOT,
-                "Hull takes %.0f %% of the safe zone", readout.share().getAsDouble() * 100));
+                "Takes %.0f %% of the safe zone", readout.share().getAsDouble() * 100));
     }
 
     private static void set(Label label, String name, OptionalDouble value, double limit, double tolerance,
@@ -62,8 +64,9 @@ final class ReadoutBar {
             set(label, GOOD + String.format(Locale.ROOT, "%sover %.2f mm", name, limit * farther));
         } else {
             boolean bad = value.getAsDouble() < limit * tolerance;
-            set(label, (bad ? BAD : GOOD) + String.format(Locale.ROOT, "%s%.2f of %.2f mm", name,
-                    value.getAsDouble(), limit));
+            // a tip or notch runs out to nothing
+            set(label, (bad ? BAD : GOOD) + (value.getAsDouble() < POINT ? name + "runs out"
+                    : String.format(Locale.ROOT, "%s%.2f of %.2f mm", name, value.getAsDouble(), limit)));
         }
     }
 
