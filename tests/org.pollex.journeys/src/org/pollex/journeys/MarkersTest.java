@@ -26,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
@@ -102,6 +103,25 @@ class MarkersTest {
                 () -> found(file, "line-too-thin").isEmpty());
         assertEquals(1.25, ModelFiles.DESIGNS.load(folder.resolve("marked.design")).getSides().get(0).getLayers()
                 .get(0).getMarks().get(0).getScale(), 0.01);
+    }
+
+    @Test
+    void aProblemLeadsToItsPlace() throws Exception {
+        IFile file = add();
+        Window.until("the back is marked", () -> FindingMarkers.of(file).stream()
+                .anyMatch(each -> each.side().equals("back") && each.check().equals("line-too-thin")));
+        IMarker marker = Arrays.stream(file.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO))
+                .filter(each -> each.getAttribute("check", "").equals("line-too-thin")
+                        && each.getAttribute("side", "").equals("back")).findFirst().orElseThrow();
+        DesignEditor editor = (DesignEditor) IDE.openEditor(Window.page(), file);
+        Window.until("the design is checked", editor.getAdapter(DesignSession.class)::fresh);
+        Window.idle();
+        double zoom = editor.page().root().getZoomManager().getZoom();
+        IDE.openEditor(Window.page(), marker);
+        Window.idle();
+        assertEquals("back", editor.getAdapter(DesignPages.class).face());
+        assertTrue(editor.page().root().getZoomManager().getZoom() > zoom, "the place was not enlarged");
+        Window.closeEditors();
     }
 
     private static IMarker marker(IFile file, String check) throws Exception {

@@ -37,10 +37,8 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.EditorPart;
-import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.pollex.editor.action.DesignTools;
 import org.pollex.editor.live.show.LiveFindings;
-import org.pollex.editor.property.PropertyPage;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
@@ -338,8 +336,8 @@ public final class DesignEditor extends EditorPart {
             found = session;
         } else if (type == DesignPages.class) {
             found = session == null ? null : tabs;
-        } else if (type == IPropertySheetPage.class) {
-            found = session == null ? null : new PropertyPage(session, tabs);
+        } else if (Handed.is(type)) {
+            found = session == null ? null : Handed.of(type, session, tabs);
         } else if (type == CommandStack.class) {
             found = domain.getCommandStack();
         } else if (type == ActionRegistry.class) {

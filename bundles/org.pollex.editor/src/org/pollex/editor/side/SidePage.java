@@ -143,7 +143,7 @@ public final class SidePage implements SideScene {
     private void resized(FigureCanvas canvas) {
         if (canvas.getClientArea().width > LEAST_WIDTH && root.getZoomManager().getZoom() == fitted) {
             canvas.getDisplay().asyncExec(() -> {
-                if (!canvas.isDisposed()) {
+                if (!canvas.isDisposed() && root.getZoomManager().getZoom() == fitted) {
                     fit();
                 }
             });

@@ -1,0 +1,40 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.page;
+
+import org.eclipse.ui.ide.IGotoMarker;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
+import org.pollex.editor.property.PropertyPage;
+import org.pollex.editor.work.Session;
+import org.pollex.markers.FindingMarkers;
+import org.pollex.rules.Finding;
+
+/** What the editor hands to views of the platform: properties of what is selected, and the way to a marker's place. */
+final class Handed {
+
+    private Handed() {
+    }
+
+    /** Whether a view asks for one of these. */
+    static boolean is(Class<?> type) {
+        return type == IPropertySheetPage.class || type == IGotoMarker.class;
+    }
+
+    /** The thing asked for. */
+    static Object of(Class<?> type, Session session, SideTabs tabs) {
+        if (type == IPropertySheetPage.class) {
+            return new PropertyPage(session, tabs);
+        }
+        IGotoMarker there = marker -> {
+            Finding finding = FindingMarkers.of(marker);
+            if (!finding.where().isEmpty()) {
+                tabs.reveal(finding.side(), finding.where().getEnvelopeInternal());
+            }
+        };
+        return there;
+    }
+}
