@@ -16,6 +16,7 @@ import org.pollex.artwork.Art;
 import org.pollex.artwork.ArtException;
 import org.pollex.geometry.shape.Hull;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
@@ -57,6 +58,7 @@ public final class DesignPrinter {
     private final Lettering lettering;
     private final ArrangeLimits limits;
     private final BooleanSupplier cancelled;
+    private final Optional<Ink> white;
 
     /** A printer with the usual limits that is never cancelled. */
     public DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
@@ -72,6 +74,12 @@ public final class DesignPrinter {
      */
     public DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
             Lettering lettering, ArrangeLimits limits, BooleanSupplier cancelled) {
+        this(item, material, method, inks, supply, lettering, limits, cancelled,
+                inks.stream().filter(ink -> ink.getKind() == InkKind.WHITE).findFirst());
+    }
+
+    private DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
+            Lettering lettering, ArrangeLimits limits, BooleanSupplier cancelled, Optional<Ink> white) {
         this.item = item;
         this.material = material;
         this.method = method;
@@ -80,6 +88,12 @@ public final class DesignPrinter {
         this.lettering = lettering;
         this.limits = limits;
         this.cancelled = cancelled;
+        this.white = white;
+    }
+
+    /** The same printer with the white ink that a method with white below lays, when the design names none itself. */
+    public DesignPrinter withWhite(Optional<Ink> ink) {
+        return new DesignPrinter(item, material, method, inks, supply, lettering, limits, cancelled, white.or(() -> ink));
     }
 
     /**
@@ -109,7 +123,7 @@ public final class DesignPrinter {
                         + ".");
             }
         }
-        return new Printed(design, item, material, method, inks, sides);
+        return new Printed(design, item, material, method, inks, white, sides);
     }
 
     /**

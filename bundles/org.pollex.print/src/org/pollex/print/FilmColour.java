@@ -6,16 +6,14 @@
  */
 package org.pollex.print;
 
+import java.util.List;
 import org.pollex.colour.Lab;
-import org.pollex.colour.Xyz;
+import org.pollex.colour.film.FilmModel;
 import org.pollex.model.LabColour;
 
 /**
- * What an ink looks like on a ground. Between the two drawdowns (over white, over black) a film lets through a share of
- * the light of its ground; per X, Y and Z the colour is taken as the one over black plus that share of the ground,
- * which is the two-backing method of Kubelka and Munk without light that goes to and fro between film and ground.
- * Right at both ends and close for covering inks; too rough to promise a colour for transparent ones on strongly
- * coloured grounds: that needs a measured overprint.
+ * What a drawdown tells about an ink on another ground: its colours over a white and a black card make a film by the
+ * two-backing method of Kubelka and Munk, and the film is laid on the ground.
  */
 public final class FilmColour {
 
@@ -27,17 +25,12 @@ public final class FilmColour {
         return new Lab(colour.l(), colour.a(), colour.b());
     }
 
-    /** Colour of a film over a ground from its colours over white and over black. */
+    /**
+     * Colour of a film over a ground from its colours over the two cards of a drawdown
+     * ({@link FilmModel#WHITE_CARD}, {@link FilmModel#BLACK_CARD}).
+     */
     public static Lab over(Lab onWhite, Lab onBlack, Lab ground) {
-        Xyz white = onWhite.toXyz();
-        Xyz black = onBlack.toXyz();
-        Xyz below = ground.toXyz();
-        return Lab.ofXyz(new Xyz(through(white.x(), black.x(), below.x() / Xyz.D50.x()),
-                through(white.y(), black.y(), below.y() / Xyz.D50.y()),
-                through(white.z(), black.z(), below.z() / Xyz.D50.z())));
-    }
-
-    private static double through(double onWhite, double onBlack, double ground) {
-        return onBlack + (onWhite - onBlack) * Math.max(0, Math.min(1, ground));
+        FilmModel model = FilmModel.spectral();
+        return model.over(ground, List.of(model.measured(onWhite, onBlack).film()));
     }
 }

@@ -55,6 +55,11 @@ final class Press {
         return ColourMatch.BARE.equals(ink) || inks.containsKey(ink);
     }
 
+    /** Which ink of the press it is, from 0; full colour comes before all others. */
+    int turn(String ink) {
+        return List.copyOf(inks.keySet()).indexOf(ink);
+    }
+
     /** The colour of an ink over white or of bare stock. */
     Optional<Lab> colour(String ink) {
         return Optional.ofNullable(ColourMatch.BARE.equals(ink) ? stock : inks.get(ink));

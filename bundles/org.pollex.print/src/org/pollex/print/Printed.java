@@ -9,6 +9,7 @@ package org.pollex.print;
 import java.util.List;
 import java.util.Optional;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
@@ -23,14 +24,22 @@ import org.pollex.print.item.Item;
  * @param material  what the item is made of
  * @param method    how it is printed
  * @param inks      the inks of the design in printing order
+ * @param white     the ink that a method with white below lays first; empty when no catalogue has a white
  * @param sides     printed sides, front first; a face without art has no entry
  */
 public record Printed(Design design, Item item, Material material, Method method, List<Ink> inks,
-        List<PrintedSide> sides) {
+        Optional<Ink> white, List<PrintedSide> sides) {
 
     public Printed {
         inks = List.copyOf(inks);
         sides = List.copyOf(sides);
+    }
+
+    /** The same with the white that is among the inks, if there is one. */
+    public Printed(Design design, Item item, Material material, Method method, List<Ink> inks,
+            List<PrintedSide> sides) {
+        this(design, item, material, method, inks,
+                inks.stream().filter(ink -> ink.getKind() == InkKind.WHITE).findFirst(), sides);
     }
 
     /** The side of that name, when something is printed on it. */

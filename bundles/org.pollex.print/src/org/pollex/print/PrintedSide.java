@@ -14,15 +14,17 @@ import org.pollex.print.item.ItemFace;
  * One side, flattened. Nothing is cut at the outline, so that what falls off can be seen.
  *
  * @param face      the face it is printed on
- * @param regions   areas of ink that do not overlap, one for each pair of ink and art colour
+ * @param regions   areas of ink, one for each pair of ink and art colour; they overlap only where a mark overprints
  * @param marks     the marks of the design that print, lowest first
  * @param types     lettering, with its measured x-height
  * @param matches   how each colour of the art became an ink or bare stock
  * @param rasters   pictures of pixels and their resolution on the item
  * @param notices   what of the art is not as its file means it
+ * @param overprints where areas of different inks lie over one another; none unless a mark asks for it
  */
 public record PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMark> marks, List<PrintedType> types,
-        List<ColourMatch> matches, List<PrintedRaster> rasters, List<PrintedNotice> notices) {
+        List<ColourMatch> matches, List<PrintedRaster> rasters, List<PrintedNotice> notices,
+        List<Overprint> overprints) {
 
     public PrintedSide {
         regions = List.copyOf(regions);
@@ -31,6 +33,13 @@ public record PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMa
         matches = List.copyOf(matches);
         rasters = List.copyOf(rasters);
         notices = List.copyOf(notices);
+        overprints = List.copyOf(overprints);
+    }
+
+    /** A side on which no ink lies over another. */
+    public PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMark> marks, List<PrintedType> types,
+            List<ColourMatch> matches, List<PrintedRaster> rasters, List<PrintedNotice> notices) {
+        this(face, regions, marks, types, matches, rasters, notices, List.of());
     }
 
     /** Name of the face: front, back. */

@@ -6,11 +6,15 @@
  */
 package org.pollex.print;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
-import org.pollex.colour.Xyz;
+import org.pollex.colour.film.Film;
+import org.pollex.colour.film.FilmModel;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
@@ -18,10 +22,10 @@ import org.pollex.model.catalogue.Material;
 /**
  * Which colour a print will show on its material, as CIELAB D50.
  *
- * <p>An ink is known over white and over black; {@link FilmColour} gives what it looks like on the material.
- * Colours mixed from process inks print as the art shows
- * them on white; on bare material their light is multiplied by that of the material, as a transparent film would. A
- * method that lays white below prints every ink as on white.
+ * <p>Every ink is a film ({@link InkFilm}); films are laid on the stock one over the other ({@link Laid}). A method
+ * that lays white below lays it below every ink. Colours mixed from process inks are clear films that show the colour
+ * of the art on ideal white; what a press cannot mix is not considered. Of a patterned material the mean colour counts
+ * unless the caller lays the films on each place of it. Safe for threads.
  */
 public final class PrintedTones {
 
@@ -29,18 +33,23 @@ public final class PrintedTones {
 
     private final Lab ground;
     private final boolean whiteUnder;
-    private final Map<String, Ink> inks = new HashMap<>();
+    private final InkFilm white;
+    private final Map<String, InkFilm> inks = new HashMap<>();
+    private final Map<String, Lab> known = new ConcurrentHashMap<>();
 
-    private PrintedTones(Lab ground, boolean whiteUnder) {
-        this.ground = ground;
-        this.whiteUnder = whiteUnder;
+    private PrintedTones(Printed printed) {
+        ground = ground(printed.material());
+        whiteUnder = printed.method().isWhiteUnder();
+        white = printed.white().map(InkFilm::of).orElseGet(() -> new InkFilm(
+                InkFilm.covering(FilmModel.spectral(), FilmModel.WHITE_CARD),
+                InkFilm.covering(FilmModel.fast(), FilmModel.WHITE_CARD), 0, 1));
+        printed.inks().stream().filter(ink -> ink.getLab() != null)
+                .forEach(ink -> inks.put(ink.getId(), InkFilm.of(ink)));
     }
 
     /** The colours of a design on its material. */
     public static PrintedTones of(Printed printed) {
-        PrintedTones tones = new PrintedTones(ground(printed.material()), printed.method().isWhiteUnder());
-        printed.inks().forEach(ink -> tones.inks.put(ink.getId(), ink));
-        return tones;
+        return new PrintedTones(printed);
     }
 
     /** Colour of the bare material; white when the catalogue gives none. */
@@ -50,39 +59,74 @@ public final class PrintedTones {
 
     /** Colour of a region: of its ink, or of its art colour where process inks mix it or the ink is not known. */
     public Lab of(InkRegion region) {
-        Ink ink = inks.get(region.ink());
-        return region.ink().equals(ColourMatch.PROCESS) || ink == null ? mixed(region.rgb()) : of(ink);
+        return known.computeIfAbsent(isInk(region) ? region.ink() : Srgb.format(region.rgb()),
+                key -> laid(region).over(ground));
+    }
+
+    /** Colour where inks lie over one another. */
+    public Lab of(Overprint overprint) {
+        return laid(overprint.laid(), whiteUnder).over(ground);
     }
 
     /** Colour of an ink on the material of the design. */
     public Lab of(Ink ink) {
-        return over(ink, whiteUnder ? WHITE : ground);
+        InkFilm film = InkFilm.of(ink);
+        List<Film> films = new ArrayList<>();
+        if (whiteUnder) {
+            films.add(white.film());
+        }
+        films.add(film.film());
+        return FilmModel.spectral().over(ground, films);
     }
 
-    /** Colour of an ink on a ground. */
+    /** Colour of an ink on a ground, nothing below it. */
     public static Lab over(Ink ink, Lab ground) {
-        Lab onWhite = lab(ink.getLab(), WHITE);
-        return FilmColour.over(onWhite, lab(ink.getLabOverBlack(), onWhite), ground);
+        return FilmModel.spectral().over(ground, List.of(InkFilm.of(ink).film()));
     }
 
     /** Colour of an art colour mixed from process inks. */
     public Lab mixed(int rgb) {
-        Lab art = Srgb.lab(rgb);
-        if (whiteUnder) {
-            return art;
+        return of(new InkRegion(ColourMatch.PROCESS, rgb, null));
+    }
+
+    /** The films of a region, with white below where the method lays it. */
+    public Laid laid(InkRegion region) {
+        return laid(List.of(region), whiteUnder);
+    }
+
+    /**
+     * The films of regions that lie over one another.
+     *
+     * @param regions  lowest first; none for bare stock or white alone
+     * @param white    whether white lies below them, whatever the method says
+     */
+    public Laid laid(List<InkRegion> regions, boolean white) {
+        List<Film> films = new ArrayList<>();
+        List<Film> fast = new ArrayList<>();
+        if (white) {
+            films.add(this.white.film());
+            fast.add(this.white.fast());
         }
-        Xyz film = art.toXyz();
-        Xyz below = ground.toXyz();
-        return Lab.ofXyz(new Xyz(film.x() * below.x() / Xyz.D50.x(), film.y() * below.y() / Xyz.D50.y(),
-                film.z() * below.z() / Xyz.D50.z()));
+        boolean spectral = true;
+        for (InkRegion region : regions) {
+            if (isInk(region)) {
+                films.add(inks.get(region.ink()).film());
+                fast.add(inks.get(region.ink()).fast());
+            } else {
+                spectral = false;
+                fast.add(FilmModel.fast().glaze(Srgb.lab(region.rgb()), WHITE));
+            }
+        }
+        return new Laid(spectral, spectral ? films : fast, fast);
+    }
+
+    private boolean isInk(InkRegion region) {
+        return !region.ink().equals(ColourMatch.PROCESS) && inks.containsKey(region.ink());
     }
 
     /** Colour of a bare material; white when the catalogue gives none. */
     public static Lab ground(Material material) {
-        return lab(material.getLab(), WHITE);
-    }
-
-    private static Lab lab(LabColour colour, Lab otherwise) {
-        return colour == null ? otherwise : FilmColour.lab(colour);
+        LabColour colour = material.getLab();
+        return colour == null ? WHITE : FilmColour.lab(colour);
     }
 }

@@ -15,6 +15,7 @@ import java.util.function.BooleanSupplier;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.ArtException;
 import org.pollex.artwork.ArtNotice;
+import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.SideInks.Tone;
 import org.pollex.print.arrange.ArrangeLimits;
 import org.pollex.print.arrange.Arrangement;
@@ -64,8 +65,11 @@ final class SidePrinter {
                 notices.add(mark.notice(notice, area));
             }
         }
-        return new PrintedSide(face, LeftOut.from(regions(side), marks, printed), printed, types,
-                side.inks.matches(), rasters, notices);
+        Arrangement inked = side.colours.mapped(side.inks::inked).withoutSlivers(SLIVER, HAIR);
+        List<InkRegion> all = regions(inked, side.inks);
+        List<InkRegion> left = LeftOut.from(all, marks, printed);
+        return new PrintedSide(face, left, printed, types, side.inks.matches(), rasters, notices,
+                overprints(inked, side.inks, left));
     }
 
     /** Everything that a mark prints, its ground left out, whatever lies over it on the side. */
@@ -105,9 +109,7 @@ final class SidePrinter {
                 + "; simplify it and export it again", reason);
     }
 
-    private static List<InkRegion> regions(Arranged side) {
-        SideInks inks = side.inks;
-        Arrangement inked = side.colours.mapped(inks::inked).withoutSlivers(SLIVER, HAIR);
+    private static List<InkRegion> regions(Arrangement inked, SideInks inks) {
         Map<Tone, Geometry> areas = new HashMap<>();
         if (inks.overprints()) {
             for (Tone tone : inks.order()) {
@@ -124,5 +126,30 @@ final class SidePrinter {
             }
         }
         return regions;
+    }
+
+    /** Where inks lie over one another, in what is left of their regions. */
+    private List<Overprint> overprints(Arrangement inked, SideInks inks, List<InkRegion> left) {
+        if (!inks.overprints()) {
+            return List.of();
+        }
+        List<Overprint> found = new ArrayList<>();
+        inked.areas().forEach((label, area) -> {
+            List<InkRegion> laid = new ArrayList<>();
+            Geometry where = area;
+            for (Tone tone : inks.tones(label)) {
+                for (InkRegion region : left) {
+                    if (region.ink().equals(tone.ink()) && region.rgb() == tone.rgb()) {
+                        laid.add(0, region);
+                        where = Polygons.intersection(where, region.area());
+                    }
+                }
+            }
+            if (laid.size() > 1 && !where.isEmpty()) {
+                laid.sort(Comparator.comparingInt(region -> press.turn(region.ink())));
+                found.add(new Overprint(laid, where));
+            }
+        });
+        return found;
     }
 }

@@ -23,6 +23,7 @@ import org.pollex.artwork.ArtReaders;
 import org.pollex.artwork.ArtSource;
 import org.pollex.artwork.ReadLimits;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ArtState;
@@ -190,7 +191,12 @@ public final class Suite {
         }
         List<Ink> inks = design.getInks().stream().map(id -> catalogues.ink(id).orElseThrow()).toList();
         return new DesignPrinter(item(design.getProduct()), catalogues.material(design.getMaterial()).orElseThrow(),
-                catalogues.method(design.getMethod()).orElseThrow(), inks, supply, lettering);
+                catalogues.method(design.getMethod()).orElseThrow(), inks, supply, lettering).withWhite(white());
+    }
+
+    /** The white ink of the catalogues, the studio's own before the built-in one. */
+    public Optional<Ink> white() {
+        return catalogues.inks().stream().filter(ink -> ink.getKind() == InkKind.WHITE).findFirst();
     }
 
     /**

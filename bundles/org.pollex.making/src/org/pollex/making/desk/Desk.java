@@ -106,7 +106,7 @@ public final class Desk {
         design.getInks().forEach(id -> inks.add(known.ink(id).orElseThrow()));
         try {
             return new DesignPrinter(suite.item(design.getProduct()), material, method, inks, arts::get,
-                    new ShippedLettering()).print(design);
+                    new ShippedLettering()).withWhite(suite.white()).print(design);
         } catch (ItemException | PrintException e) {
             throw new Refusal(ExitCode.UNREADABLE, session.shown(file) + ": " + e.getMessage(), e);
         } catch (ArtException e) {

@@ -17,6 +17,7 @@ import org.pollex.colour.Srgb;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
+import org.pollex.print.PrintedTones;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;
@@ -45,14 +46,15 @@ public final class WeakContrast implements Check {
         double warning = context.setting("weak-contrast.ground-warning");
         double lightness = context.setting("weak-contrast.lightness-warning");
         Printed printed = context.printed();
-        Lab ground = InkColours.material(printed);
+        PrintedTones tones = PrintedTones.of(printed);
+        Lab ground = tones.ground();
         Set<String> seen = new HashSet<>();
         for (InkRegion region : side.side().regions()) {
             String subject = region.ink().equals(ColourMatch.PROCESS) ? Srgb.format(region.rgb()) : region.ink();
             if (!seen.add(subject)) {
                 continue;
             }
-            Lab colour = InkColours.printed(printed, region);
+            Lab colour = tones.of(region);
             double deltaE = DeltaE.ciede2000(colour, ground);
             double deltaL = Math.abs(colour.l() - ground.l());
             boolean dim = deltaL < lightness;
@@ -80,13 +82,14 @@ public final class WeakContrast implements Check {
         double meant = context.setting("weak-contrast.meant");
         double smallest = context.setting("weak-contrast.smallest");
         Printed printed = context.printed();
+        PrintedTones tones = PrintedTones.of(printed);
         List<InkRegion> regions = side.side().regions();
         for (SharedEdges.Border border : SharedEdges.of(regions)) {
             InkRegion one = regions.get(border.one());
             InkRegion other = regions.get(border.other());
             double intended = DeltaE.ciede2000(Srgb.lab(one.rgb()), Srgb.lab(other.rgb()));
-            Lab a = InkColours.printed(printed, one);
-            Lab b = InkColours.printed(printed, other);
+            Lab a = tones.of(one);
+            Lab b = tones.of(other);
             double deltaE = DeltaE.ciede2000(a, b);
             if (border.length() < smallest || intended < meant || deltaE >= touch) {
                 continue;

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.outline.Outline;
 import org.pollex.geometry.outline.RoundedTriangle;
@@ -47,6 +48,10 @@ public final class SampleDesign {
     private String name = "Harbour light";
     private double width = 26;
     private double height = 31;
+
+    /** Colours of the two inks over the black card. */
+    public static final Lab RED_OVER_BLACK = new Lab(38, 50, 30);
+    public static final Lab WHITE_OVER_BLACK = new Lab(84, -1, -1);
 
     public SampleDesign() {
         method.setId("spot-pad");
