@@ -93,7 +93,8 @@ public final class DesignPrinter {
 
     /** The same printer with the white ink that a method with white below lays, when the design names none itself. */
     public DesignPrinter withWhite(Optional<Ink> ink) {
-        return new DesignPrinter(item, material, method, inks, supply, lettering, limits, cancelled, white.or(() -> ink));
+        return new DesignPrinter(item, material, method, inks, supply, lettering, limits, cancelled,
+                white.or(() -> ink));
     }
 
     /**

@@ -18,6 +18,7 @@ import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.SharedEdges;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;

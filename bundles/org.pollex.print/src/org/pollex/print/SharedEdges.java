@@ -4,9 +4,10 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.rules.print;
+package org.pollex.print;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +17,12 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.pollex.geometry.shape.Polygons;
-import org.pollex.print.InkRegion;
 
 /**
  * Which regions of a side touch, and along which edges? Regions come from one arrangement, so that neighbours share
  * their corners exactly; an edge counts as shared where both ends are the same to 0.1 um.
  */
-final class SharedEdges {
+public final class SharedEdges {
 
     private static final double GRID = 1e4;
 
@@ -34,7 +34,7 @@ final class SharedEdges {
      * @param length  length of what they share, mm
      * @param edges   what they share
      */
-    record Border(int one, int other, double length, Geometry edges) {
+    public record Border(int one, int other, double length, Geometry edges) {
     }
 
     private record Edge(long ax, long ay, long bx, long by) {
@@ -46,7 +46,8 @@ final class SharedEdges {
     private SharedEdges() {
     }
 
-    static List<Border> of(List<InkRegion> regions) {
+    /** Every pair of regions that touch, in the order of the regions. */
+    public static List<Border> of(List<InkRegion> regions) {
         if (regions.size() < 2) {
             return List.of();
         }
@@ -64,7 +65,7 @@ final class SharedEdges {
         shared.forEach((pair, lines) -> borders.add(new Border(pair.one, pair.other,
                 lines.stream().mapToDouble(LineString::getLength).sum(),
                 Polygons.factory().createMultiLineString(lines.toArray(new LineString[0])))));
-        borders.sort(java.util.Comparator.comparingInt(Border::one).thenComparingInt(Border::other));
+        borders.sort(Comparator.comparingInt(Border::one).thenComparingInt(Border::other));
         return borders;
     }
 
