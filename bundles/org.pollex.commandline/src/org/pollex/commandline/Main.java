@@ -22,6 +22,7 @@ import org.pollex.commandline.word.NewWord;
 import org.pollex.commandline.word.PictureWord;
 import org.pollex.commandline.word.PlaceWord;
 import org.pollex.commandline.word.ProofWord;
+import org.pollex.commandline.word.RankWord;
 import org.pollex.commandline.word.StudioWord;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
@@ -79,6 +80,7 @@ public final class Main {
         line.addSubcommand(new NewWord(session));
         line.addSubcommand(new CheckWord(session));
         line.addSubcommand(new PlaceWord(session));
+        line.addSubcommand(new RankWord(session));
         line.addSubcommand(new PictureWord(session));
         line.addSubcommand(new ProofWord(session));
         line.addSubcommand(new DemoWord(session));

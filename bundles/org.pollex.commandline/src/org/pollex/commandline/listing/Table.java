@@ -10,15 +10,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Rows of text in columns as wide as their longest cell. */
-final class Table {
+public final class Table {
 
     private final List<String[]> rows = new ArrayList<>();
 
-    void row(String... cells) {
+    /** Adds a row. */
+    public void row(String... cells) {
         rows.add(cells);
     }
 
-    List<String> lines() {
+    /** The rows as lines. */
+    public List<String> lines() {
         int columns = rows.stream().mapToInt(row -> row.length).max().orElse(0);
         int[] widths = new int[columns];
         for (String[] row : rows) {
