@@ -18,11 +18,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.colour.Srgb;
-import org.pollex.print.PrintedTones;
 import org.pollex.output.drawing.Shapes;
 import org.pollex.output.drawing.ZoneLook;
-import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 
@@ -35,14 +32,12 @@ final class FacePicture {
     private static final int SHADOW_STEPS = 14;
     private static final int BEVEL_STEPS = 8;
 
-    private final Printed printed;
     private final PictureOptions options;
-    private final PrintedTones tones;
+    private final PrintPainter painter;
 
     FacePicture(Printed printed, PictureOptions options) {
-        this.printed = printed;
         this.options = options;
-        this.tones = PrintedTones.of(printed);
+        this.painter = new PrintPainter(printed);
     }
 
     /** Paints the face with its middle at a place in mm from the top left of the picture. */
@@ -55,14 +50,9 @@ final class FacePicture {
         box.grow(2, 2);
         BufferedImage layer = new BufferedImage(box.width, box.height, BufferedImage.TYPE_INT_ARGB);
         place.preConcatenate(AffineTransform.getTranslateInstance(-box.x, -box.y));
+        painter.paint(layer, place, face);
         Graphics2D g = smooth(layer, place);
-        g.setColor(colour(Srgb.of(tones.ground())));
-        g.fill(outline);
         g.setComposite(AlphaComposite.SrcAtop);
-        for (InkRegion region : regions(face)) {
-            g.setColor(colour(Srgb.of(tones.of(region))));
-            g.fill(Shapes.path(Shapes.within(region.area(), face.area())));
-        }
         if (options.zones()) {
             zones(g, face);
         } else {
@@ -72,10 +62,6 @@ final class FacePicture {
         Graphics2D onto = image.createGraphics();
         onto.drawImage(layer, box.x, box.y, null);
         onto.dispose();
-    }
-
-    private List<InkRegion> regions(ItemFace face) {
-        return printed.side(face.name()).map(side -> side.regions()).orElse(List.of());
     }
 
     private void shadow(BufferedImage image, Shape outline, AffineTransform place) {

@@ -19,7 +19,8 @@ import org.pollex.print.item.ItemFace;
  * front on the left, the back, as seen from behind, on the right.
  *
  * <p>Colours in the middle of an area are those of {@link PrintedTones}; within 0.6 mm of the
- * edge they are shaded so that the item looks like a thing. A patterned material shows its mean colour. What falls off
+ * edge they are shaded so that the item looks like a thing. A patterned material shows its pattern, and the films
+ * of the print let it through as far as they do. What falls off
  * the item is not shown. The same design gives the same pixels. Needs no display.
  */
 public final class MaterialPicture {

@@ -15,11 +15,7 @@ import java.awt.image.BufferedImage;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.colour.Srgb;
-import org.pollex.output.drawing.Shapes;
-import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
-import org.pollex.print.PrintedTones;
 import org.pollex.print.item.ItemFace;
 
 /** A part of one face as it prints, at any enlargement, with a place ringed if there is one. Needs no display. */
@@ -29,15 +25,13 @@ public final class PlacePicture {
     private static final float RING_WIDTH = 2.4f;
     private static final double RING_GAP = 5;
 
-    private final Printed printed;
     private final ItemFace face;
-    private final PrintedTones tones;
+    private final PrintPainter painter;
 
     /** Pictures of a face of a print. */
     public PlacePicture(Printed printed, ItemFace face) {
-        this.printed = printed;
         this.face = face;
-        this.tones = PrintedTones.of(printed);
+        this.painter = new PrintPainter(printed);
     }
 
     /** A window about a place: never smaller than {@code least} mm across, with as much again around the place. */
@@ -69,17 +63,10 @@ public final class PlacePicture {
         AffineTransform place = AffineTransform.getTranslateInstance(width / 2.0, height / 2.0);
         place.scale(scale, scale);
         place.translate(-middle.x, -middle.y);
-        Graphics2D on = FacePicture.smooth(image, place);
-        Shape outline = Shapes.path(face.area());
-        on.setColor(new Color(Srgb.of(tones.ground())));
-        on.fill(outline);
-        on.clip(outline);
-        printed.side(face.name()).ifPresent(side -> {
-            for (InkRegion region : side.regions()) {
-                on.setColor(new Color(Srgb.of(tones.of(region))));
-                on.fill(Shapes.path(region.area()));
-            }
-        });
+        BufferedImage layer = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        painter.paint(layer, place, face);
+        Graphics2D on = image.createGraphics();
+        on.drawImage(layer, 0, 0, null);
         on.dispose();
         if (!ring.isEmpty()) {
             ring(image, place, ring.getEnvelopeInternal());

@@ -19,11 +19,13 @@ import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.TextureKind;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.store.Catalogues;
 import org.pollex.print.FilmColour;
+import org.pollex.print.stock.Stock;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
@@ -44,8 +46,9 @@ class ShippedDataTest {
     void hasThePlannedEntries() {
         assertEquals(List.of("standard-pick", "small-pick", "wide-triangle-pick"),
                 all.products().stream().map(Product::getId).toList());
-        assertEquals(8, all.materials().size());
-        assertEquals(4, all.materials().stream().filter(material -> material.getLab().l() > 50).count());
+        assertTrue(all.materials().size() >= 18, all.materials().size() + " materials");
+        long light = all.materials().stream().filter(material -> material.getLab().l() > 50).count();
+        assertTrue(light >= 8 && all.materials().size() - light >= 8, light + " light materials");
         assertEquals(12, all.inks().size());
         assertTrue(all.inks().stream().anyMatch(ink -> ink.getKind() == InkKind.WHITE));
         assertEquals(List.of("pad-one-colour", "pad-spot", "full-colour-white"),
@@ -112,11 +115,35 @@ class ShippedDataTest {
                         FilmColour.lab(other.getLab())) > 10, one.getId() + " looks like " + other.getId());
             }
         }
-        for (Material one : all.materials()) {
-            for (Material other : all.materials()) {
+        List<Material> plain = all.materials().stream().filter(each -> each.getId().startsWith("solid")).toList();
+        for (Material one : plain) {
+            for (Material other : plain) {
                 assertTrue(one == other || DeltaE.ciede2000(FilmColour.lab(one.getLab()),
                         FilmColour.lab(other.getLab())) > 5, one.getId() + " looks like " + other.getId());
             }
+        }
+    }
+
+    /** What a patterned material is called by, its mean colour, is that of its pattern. */
+    @Test
+    void patternsHaveTheColourOfTheirMaterial() {
+        int patterned = 0;
+        for (Material material : all.materials()) {
+            if (Stock.patterned(material)) {
+                patterned++;
+                double deltaE = DeltaE.ciede2000(FilmColour.lab(material.getLab()), Stock.of(material).mean());
+                assertTrue(deltaE < 1, material.getId() + " misses its mean colour by " + deltaE);
+            }
+        }
+        assertTrue(patterned >= 12, patterned + " patterned materials");
+    }
+
+    /** Common practice, no source: glowing and camouflage stocks let a print wear sooner, others do not. */
+    @Test
+    void someStocksWearSooner() {
+        for (Material material : all.materials()) {
+            boolean sooner = material.isGlow() || material.getTexture().getKind() == TextureKind.CAMOUFLAGE;
+            assertEquals(sooner, material.getWearFactor() > 1, material.getId());
         }
     }
 }

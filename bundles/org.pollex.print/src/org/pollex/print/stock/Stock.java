@@ -1,0 +1,166 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print.stock;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.pollex.colour.Lab;
+import org.pollex.colour.Xyz;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.Texture;
+import org.pollex.model.catalogue.TextureKind;
+import org.pollex.print.PrintedTones;
+
+/**
+ * The bare surface of a material, place by place, as numbers of a palette: whatever is laid on it is worked out once
+ * for each colour of the palette, and a picture is a look-up. Coordinates are those of a face, in mm; a pattern goes
+ * through the body, so a back shows it mirrored. The same seed gives the same surface. Safe for threads.
+ *
+ * <p>A swatch picture is looked for beside the catalogue of the material; its scale is the width of the picture in mm.
+ * When it cannot be read the surface is plain, and {@link #problem()} says why.
+ */
+public final class Stock {
+
+    private static final double SAMPLE = 0.1;
+    private static final int SAMPLES = 400;
+
+    private final Pattern pattern;
+    private final Optional<String> problem;
+
+    private Stock(Pattern pattern, Optional<String> problem) {
+        this.pattern = pattern;
+        this.problem = problem;
+    }
+
+    /** The surface of a material. */
+    public static Stock of(Material material) {
+        try {
+            return new Stock(pattern(material), Optional.empty());
+        } catch (IOException e) {
+            return new Stock(plain(material), Optional.of(e.getMessage()));
+        }
+    }
+
+    private static Pattern pattern(Material material) throws IOException {
+        Texture texture = material.getTexture();
+        if (!patterned(material)) {
+            return plain(material);
+        }
+        List<Lab> colours = Palettes.colours(material);
+        Noise noise = new Noise(texture.getSeed());
+        double scale = texture.getScale();
+        return switch (texture.getKind()) {
+            case FLECKED -> new Chips(texture.getSeed(), scale, colours);
+            case MOTTLED -> new Shades(colours, Shades.mottled(noise, scale));
+            case CAMOUFLAGE -> new Patches(texture.getSeed(), scale, colours);
+            case TORTOISE -> new Shades(colours, Shades.tortoise(noise, scale));
+            case PEARL -> new Shades(colours, Shades.pearl(noise, scale));
+            case BRUSHED -> new Shades(colours, Shades.brushed(noise, scale));
+            case SWATCH -> SwatchPattern.read(picture(material), scale);
+            case FLAT -> plain(material);
+        };
+    }
+
+    private static Pattern plain(Material material) {
+        Lab[] one = {PrintedTones.ground(material)};
+        return new Pattern() {
+            @Override
+            public Lab[] palette() {
+                return one;
+            }
+
+            @Override
+            public int at(double x, double y, double step) {
+                return 0;
+            }
+        };
+    }
+
+    private static Path picture(Material material) throws IOException {
+        Resource resource = material.eResource();
+        URI uri = resource == null ? null : resource.getURI();
+        String name = material.getTexture().getPicture();
+        if (uri == null || !uri.isFile() || name == null) {
+            throw new IOException("The material " + material.getId() + " has a swatch picture but lies in no file "
+                    + "beside which it could be; give it another texture.");
+        }
+        Path folder = Path.of(uri.toFileString()).toAbsolutePath().getParent();
+        Path file = folder.resolve(name).normalize();
+        if (!file.startsWith(folder)) {
+            throw new IOException("The swatch picture " + name + " of the material " + material.getId()
+                    + " lies outside the folder of its catalogue; copy it there and name it anew.");
+        }
+        return file;
+    }
+
+    /** Whether a material has a pattern at all. */
+    public static boolean patterned(Material material) {
+        return material.getTexture() != null && material.getTexture().getKind() != TextureKind.FLAT;
+    }
+
+    /** Why the surface is shown plain although the material has a pattern. */
+    public Optional<String> problem() {
+        return problem;
+    }
+
+    /** The colours of the surface; a single one when it is plain. */
+    public List<Lab> palette() {
+        return List.of(pattern.palette());
+    }
+
+    /** Number in the palette of the colour at a place; edges are smoothed over the step. */
+    public int at(double x, double y, double step) {
+        return pattern.at(x, y, step);
+    }
+
+    /**
+     * The surface sampled row by row.
+     *
+     * @param x         the left edge, mm
+     * @param y         the top edge, mm
+     * @param step      distance of samples, mm
+     * @param columns   how many in a row
+     * @param rows      how many rows
+     * @param mirrored  whether it is seen from behind
+     */
+    public short[] raster(double x, double y, double step, int columns, int rows, boolean mirrored) {
+        short[] numbers = new short[columns * rows];
+        if (pattern.palette().length == 1) {
+            return numbers;
+        }
+        IntStream.range(0, rows).parallel().forEach(row -> {
+            double v = y + (row + 0.5) * step;
+            for (int column = 0; column < columns; column++) {
+                double u = x + (column + 0.5) * step;
+                numbers[row * columns + column] = (short) pattern.at(mirrored ? -u : u, v, step);
+            }
+        });
+        return numbers;
+    }
+
+    /** The mean colour, by light, of 40 x 40 mm of the surface. */
+    public Lab mean() {
+        Xyz[] light = new Xyz[pattern.palette().length];
+        for (int i = 0; i < light.length; i++) {
+            light[i] = pattern.palette()[i].toXyz();
+        }
+        double[] sum = new double[3];
+        for (short number : raster(-20, -20, SAMPLE, SAMPLES, SAMPLES, false)) {
+            Xyz each = light[number & 0xffff];
+            sum[0] += each.x();
+            sum[1] += each.y();
+            sum[2] += each.z();
+        }
+        double n = (double) SAMPLES * SAMPLES;
+        return Lab.ofXyz(new Xyz(sum[0] / n, sum[1] / n, sum[2] / n));
+    }
+}
