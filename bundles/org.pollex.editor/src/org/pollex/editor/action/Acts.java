@@ -56,6 +56,9 @@ final class Acts {
         put("add-rectangle", Workplace::open, at -> Dialogs.addShape(at,
                 org.pollex.model.design.ShapeKind.RECTANGLE));
         put("add-ellipse", Workplace::open, at -> Dialogs.addShape(at, org.pollex.model.design.ShapeKind.ELLIPSE));
+        put("add-layer", Workplace::open, at -> at.session().run(Changes.addLayer(at.session().design(),
+                at.pages().face(), Changes.newLayer(at.session().design(), at.pages().face()),
+                java.util.Optional.empty())));
         put("replace-art", at -> at.free().size() == 1 && at.free().get(0) instanceof Placement,
                 at -> Dialogs.replaceArt(at, (Placement) at.free().get(0)));
     }

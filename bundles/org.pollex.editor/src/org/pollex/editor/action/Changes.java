@@ -61,6 +61,34 @@ public final class Changes {
         return all;
     }
 
+    /** A layer named by its number that no other layer of the face has. */
+    public static Layer newLayer(Design design, String face) {
+        List<String> names = side(design, face).map(side -> side.getLayers().stream().map(Layer::getName).toList())
+                .orElse(List.of());
+        int number = names.size() + 1;
+        while (names.contains("Layer " + number)) {
+            number++;
+        }
+        Layer layer = DesignFactory.eINSTANCE.createLayer();
+        layer.setName("Layer " + number);
+        return layer;
+    }
+
+    /** Adds a layer to a face, above another one or on top; makes the side when there is none. */
+    public static Command addLayer(Design design, String face, Layer layer, Optional<Layer> above) {
+        CompoundCommand all = new CompoundCommand("New layer");
+        Side side = side(design, face).orElseGet(() -> {
+            Side made = DesignFactory.eINSTANCE.createSide();
+            made.setName(face);
+            all.add(new AddSideCommand(design, made));
+            return made;
+        });
+        int place = above.map(each -> side.getLayers().indexOf(each) + 1).filter(each -> each > 0)
+                .orElse(side.getLayers().size());
+        all.add(new AddLayerCommand(side, layer, place));
+        return all;
+    }
+
     /** Moves marks of a face to another one, making the side when it is not there yet. */
     public static Command toFace(Design design, List<? extends Mark> marks, String face) {
         Optional<Side> side = side(design, face);

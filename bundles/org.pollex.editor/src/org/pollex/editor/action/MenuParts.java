@@ -32,7 +32,7 @@ final class MenuParts {
         menu.add(new Separator());
         placed(menu);
         menu.add(new Separator());
-        items(menu, "group", "lock", "hide", "show-all", "other-side", "overprint");
+        items(menu, "add-layer", "group", "lock", "hide", "show-all", "other-side", "overprint");
     }
 
     private void placed(IMenuManager menu) {

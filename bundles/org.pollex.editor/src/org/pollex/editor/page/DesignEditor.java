@@ -337,7 +337,7 @@ public final class DesignEditor extends EditorPart {
         } else if (type == DesignPages.class) {
             found = session == null ? null : tabs;
         } else if (Handed.is(type)) {
-            found = session == null ? null : Handed.of(type, session, tabs);
+            found = session == null ? null : Handed.of(type, this, session, tabs);
         } else if (type == CommandStack.class) {
             found = domain.getCommandStack();
         } else if (type == ActionRegistry.class) {

@@ -6,14 +6,20 @@
  */
 package org.pollex.editor.page;
 
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ide.IGotoMarker;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
+import org.pollex.editor.outline.LayersPage;
 import org.pollex.editor.property.PropertyPage;
 import org.pollex.editor.work.Session;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.rules.Finding;
 
-/** What the editor hands to views of the platform: properties of what is selected, and the way to a marker's place. */
+/**
+ * What the editor hands to views of the platform: properties of what is selected, the outline of its layers,
+ * and the way to a marker's place.
+ */
 final class Handed {
 
     private Handed() {
@@ -21,13 +27,16 @@ final class Handed {
 
     /** Whether a view asks for one of these. */
     static boolean is(Class<?> type) {
-        return type == IPropertySheetPage.class || type == IGotoMarker.class;
+        return type == IPropertySheetPage.class || type == IContentOutlinePage.class || type == IGotoMarker.class;
     }
 
     /** The thing asked for. */
-    static Object of(Class<?> type, Session session, SideTabs tabs) {
+    static Object of(Class<?> type, IEditorPart editor, Session session, SideTabs tabs) {
         if (type == IPropertySheetPage.class) {
             return new PropertyPage(session, tabs);
+        }
+        if (type == IContentOutlinePage.class) {
+            return new LayersPage(editor);
         }
         IGotoMarker there = marker -> {
             Finding finding = FindingMarkers.of(marker);

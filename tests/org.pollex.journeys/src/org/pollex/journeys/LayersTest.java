@@ -1,0 +1,282 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.views.contentoutline.ContentOutline;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pollex.editor.outline.LayersPage;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignPages;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.model.design.Layer;
+import org.pollex.model.design.Mark;
+import org.pollex.model.design.Side;
+
+/** A designer orders a design by its outline: sides, layers and marks. */
+class LayersTest {
+
+    @TempDir
+    Path folder;
+
+    private DesignEditor editor;
+    private DesignSession session;
+    private DesignPages pages;
+    private ContentOutline outline;
+
+    @BeforeEach
+    void open() throws Exception {
+        Window.fill();
+        editor = (DesignEditor) Window.open(Samples.ferry(folder, "layers"));
+        session = editor.getAdapter(DesignSession.class);
+        pages = editor.getAdapter(DesignPages.class);
+        outline = (ContentOutline) Window.page().showView(IPageLayout.ID_OUTLINE);
+        Window.until("the first print is there", session::fresh);
+        Window.until("the outline shows the design", () -> outline.getCurrentPage() instanceof LayersPage);
+        Window.idle();
+    }
+
+    @AfterEach
+    void close() {
+        Window.dark(false);
+        Window.closeEditors();
+    }
+
+    private Tree tree() {
+        return ((LayersPage) outline.getCurrentPage()).tree();
+    }
+
+    private static void act(String command) throws Exception {
+        Window.window().getService(IHandlerService.class).executeCommand(command, null);
+        Window.idle();
+    }
+
+    /** All lines, deeper ones indented. */
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        for (TreeItem each : tree().getItems()) {
+            add(lines, each, "");
+        }
+        return lines;
+    }
+
+    private static void add(List<String> lines, TreeItem item, String indent) {
+        lines.add(indent + item.getText(0));
+        for (TreeItem each : item.getItems()) {
+            add(lines, each, indent + " ");
+        }
+    }
+
+    private TreeItem line(String text) {
+        return find(tree().getItems(), text);
+    }
+
+    private static TreeItem find(TreeItem[] items, String text) {
+        for (TreeItem each : items) {
+            TreeItem found = each.getText(0).equals(text) ? each : find(each.getItems(), text);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+
+    private void select(String... texts) {
+        TreeItem[] items = new TreeItem[texts.length];
+        for (int i = 0; i < texts.length; i++) {
+            items[i] = line(texts[i]);
+            assertNotNull(items[i], "no line " + texts[i] + " in " + lines());
+        }
+        tree().setSelection(items);
+        Event event = new Event();
+        event.item = items[0];
+        tree().notifyListeners(SWT.Selection, event);
+        Window.idle();
+    }
+
+    private List<String> selected() {
+        return List.of(tree().getSelection()).stream().map(each -> each.getText(0)).toList();
+    }
+
+    private void click(String text, int column) {
+        Rectangle cell = line(text).getBounds(column);
+        Window.mouse(tree(), SWT.MouseDown, cell.x + cell.width / 2, cell.y + cell.height / 2, 1, 0);
+        Window.mouse(tree(), SWT.MouseUp, cell.x + cell.width / 2, cell.y + cell.height / 2, 1, SWT.BUTTON1);
+        Window.idle();
+    }
+
+    private void type(String name) {
+        Text field = Widgets.all(tree(), Text.class).stream().filter(Text::isVisible).findFirst()
+                .orElseThrow(() -> new AssertionError("no name can be typed"));
+        field.setText(name);
+        field.notifyListeners(SWT.DefaultSelection, new Event());
+        Window.idle();
+    }
+
+    private Side side(int index) {
+        return session.design().getSides().get(index);
+    }
+
+    @Test
+    void selectionGoesBothWays() throws Exception {
+        assertEquals(List.of("Front", " Layer 1", "  Boat", "Back", " Layer 1", "  Ellipse",
+                "  \u201CLamp Rock\u201D"), lines());
+        Mark dot = side(1).getLayers().get(0).getMarks().get(1);
+        select("Ellipse");
+        assertEquals("back", pages.face(), "the drawing turns to the side of the mark");
+        assertEquals(List.of(dot), pages.selected());
+        Mark words = side(1).getLayers().get(0).getMarks().get(0);
+        pages.select(List.of(words));
+        Window.idle();
+        assertEquals(List.of("\u201CLamp Rock\u201D"), selected());
+        pages.show("front");
+        Window.idle();
+        assertEquals(List.of("Front"), selected(), "the outline goes along to another side");
+        tree().setSelection(line("Back").getItem(0));
+        tree().notifyListeners(SWT.Selection, new Event());
+        Window.idle();
+        assertEquals(2, pages.selected().size(), "a layer stands for its marks");
+        assertEquals(List.of("Layer 1"), selected());
+        Picture.take(Window.display(), "layers-selected");
+    }
+
+    @Test
+    void eyesAndLocksByClickAndByKey() throws Exception {
+        Mark boat = side(0).getLayers().get(0).getMarks().get(0);
+        click("Boat", 1);
+        assertTrue(boat.isHidden());
+        assertNotNull(line("Boat \u2013 hidden"), lines().toString());
+        click("Boat \u2013 hidden", 1);
+        assertFalse(boat.isHidden());
+        click("Boat", 2);
+        assertTrue(boat.isLocked());
+        click("Boat \u2013 locked", 1);
+        assertFalse(boat.isHidden(), "what is locked is not hidden");
+        Layer back = side(1).getLayers().get(0);
+        tree().setSelection(line("Back").getItem(0));
+        tree().notifyListeners(SWT.Selection, new Event());
+        Window.page().activate(outline);
+        act("org.pollex.editor.hide");
+        assertTrue(back.isHidden());
+        Picture.take(Window.display(), "layers-hidden");
+        act("org.pollex.editor.hide");
+        assertFalse(back.isHidden(), "the line stays selected while what it stands for cannot be seen");
+        act("org.pollex.editor.lock");
+        assertTrue(back.isLocked());
+        while (session.history().canUndo()) {
+            act("org.eclipse.ui.edit.undo");
+        }
+        assertFalse(boat.isLocked() || back.isLocked());
+        assertFalse(editor.isDirty());
+    }
+
+    @Test
+    void namesAreTypedInTheirPlace() throws Exception {
+        Window.page().activate(outline);
+        select("Boat");
+        act("org.eclipse.ui.edit.rename");
+        act("org.eclipse.ui.edit.delete");
+        assertEquals(1, side(0).getLayers().get(0).getMarks().size(), "Delete belongs to the name while it is typed");
+        type("Sailing boat");
+        assertEquals("Sailing boat", side(0).getLayers().get(0).getMarks().get(0).getName());
+        assertNotNull(line("Sailing boat"));
+        assertEquals("Rename mark", session.history().getUndoCommand().getLabel());
+        act("org.eclipse.ui.edit.undo");
+        assertNotNull(line("Boat"));
+    }
+
+    @Test
+    void layersAreMadeFilledOrderedAndDeleted() throws Exception {
+        Window.page().activate(outline);
+        select("Ellipse");
+        act("org.pollex.editor.add-layer");
+        type("Stars");
+        assertEquals(List.of("Layer 1", "Stars"), side(1).getLayers().stream()
+                .map(each -> each.getName() == null ? "Layer 1" : each.getName()).toList());
+        assertEquals(List.of("Stars"), selected());
+        select("Ellipse");
+        choose("Move to layer", "Back: Stars");
+        assertEquals("Stars", ((Layer) side(1).getLayers().get(1)).getName());
+        assertEquals(1, side(1).getLayers().get(1).getMarks().size());
+        assertEquals(List.of("Ellipse"), selected(), "the moved mark stays selected");
+        assertEquals(1, pages.selected().size());
+        select("Stars");
+        act("org.pollex.editor.backward");
+        assertEquals("Stars", side(1).getLayers().get(0).getName(), "the layer went below");
+        act("org.pollex.editor.forward");
+        assertEquals("Stars", side(1).getLayers().get(1).getName());
+        select("Ellipse");
+        act("org.pollex.editor.backward");
+        assertEquals(0, side(1).getLayers().get(1).getMarks().size(), "the lowest mark goes into the layer below");
+        Window.until("the print follows", session::fresh);
+        Picture.take(Window.display(), "layers-ordered");
+        select("Stars");
+        act("org.eclipse.ui.edit.delete");
+        assertEquals(1, side(1).getLayers().size());
+        assertNull(line("Stars"));
+        assertEquals(List.of("Layer 1"), selected(), "the line beside takes its place");
+        int steps = 0;
+        for (; session.history().canUndo(); steps++) {
+            act("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(7, steps, "each change is one step");
+        assertFalse(editor.isDirty());
+    }
+
+    private void choose(String menu, String entry) {
+        Menu popup = tree().getMenu();
+        popup.notifyListeners(SWT.Show, new Event());
+        MenuItem sub = item(popup, menu);
+        sub.getMenu().notifyListeners(SWT.Show, new Event());
+        MenuItem chosen = item(sub.getMenu(), entry);
+        assertTrue(chosen.isEnabled(), entry);
+        chosen.notifyListeners(SWT.Selection, new Event());
+        popup.notifyListeners(SWT.Hide, new Event());
+        Window.idle();
+    }
+
+    private static MenuItem item(Menu menu, String text) {
+        for (MenuItem each : menu.getItems()) {
+            if (each.getText().replace("&", "").split("\t")[0].equals(text)) {
+                return each;
+            }
+        }
+        throw new AssertionError("no entry " + text + " among " + List.of(menu.getItems()));
+    }
+
+    @Test
+    void readsInTheDark() throws Exception {
+        Window.dark(true);
+        click("Boat", 1);
+        select("Ellipse");
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "layers-dark");
+        assertTrue(side(0).getLayers().get(0).getMarks().get(0).isHidden());
+    }
+}
