@@ -70,13 +70,7 @@ public final class PrintedTones {
 
     /** Colour of an ink on the material of the design. */
     public Lab of(Ink ink) {
-        InkFilm film = InkFilm.of(ink);
-        List<Film> films = new ArrayList<>();
-        if (whiteUnder) {
-            films.add(white.film());
-        }
-        films.add(film.film());
-        return FilmModel.spectral().over(ground, films);
+        return laid(ink).over(ground);
     }
 
     /** Colour of an ink on a ground, nothing below it. */
@@ -87,6 +81,13 @@ public final class PrintedTones {
     /** Colour of an art colour mixed from process inks. */
     public Lab mixed(int rgb) {
         return of(new InkRegion(ColourMatch.PROCESS, rgb, null));
+    }
+
+    /** The films of any ink, with white below where the method lays it. */
+    public Laid laid(Ink ink) {
+        InkFilm film = InkFilm.of(ink);
+        return whiteUnder ? new Laid(true, List.of(white.film(), film.film()), List.of(white.fast(), film.fast()))
+                : new Laid(true, List.of(film.film()), List.of(film.fast()));
     }
 
     /** The films of a region, with white below where the method lays it. */

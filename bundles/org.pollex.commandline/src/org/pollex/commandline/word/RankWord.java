@@ -19,9 +19,9 @@ import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.rules.Measures;
-import org.pollex.rules.rank.GroundNoise;
 import org.pollex.rules.rank.Ranked;
 import org.pollex.rules.rank.Ranking;
+import org.pollex.rules.rank.StockNoise;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -55,7 +55,7 @@ public final class RankWord extends Word {
         Path report = json == null ? null : session().file(json);
         OpenDesign open = new Desk(session()).open(file);
         List<Ranked> ranking = Ranking.of(open.printed(),
-                session().suiteNear(file.toAbsolutePath().getParent()).catalogues(), GroundNoise.none());
+                session().suiteNear(file.toAbsolutePath().getParent()).catalogues(), new StockNoise(open.printed()));
         if (report != null) {
             SafeOutput.write(report, session().shown(report), RankReport.of(session().shown(file), ranking));
         }

@@ -52,7 +52,8 @@ final class PrintPainter {
      * @param place  from mm of the face to its pixels; not turned
      */
     void paint(BufferedImage layer, AffineTransform place, ItemFace face) {
-        Ground ground = stock.palette().size() == 1 ? null : new Ground(layer, place, mirrored(face));
+        Ground ground = stock.palette().size() == 1 ? null : new Ground(layer, place,
+                printed.item().mirrored(face.name()));
         Graphics2D g = FacePicture.smooth(layer, new AffineTransform());
         Shape outline = place.createTransformedShape(Shapes.path(face.area()));
         fill(g, ground, outline, Srgb.of(tones.ground()), UnaryOperator.identity());
@@ -69,11 +70,6 @@ final class PrintPainter {
             }
         }
         g.dispose();
-    }
-
-    private boolean mirrored(ItemFace face) {
-        return printed.item().product().getFaces().stream().anyMatch(each -> face.name().equals(each.getName())
-                && each.isMirrored());
     }
 
     private static Shape shape(Geometry area, ItemFace face, AffineTransform place) {

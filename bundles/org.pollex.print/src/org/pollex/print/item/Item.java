@@ -28,4 +28,9 @@ public record Item(Product product, double width, double height, List<ItemFace> 
     public Optional<ItemFace> face(String name) {
         return faces.stream().filter(face -> face.name().equals(name)).findFirst();
     }
+
+    /** Whether a face is seen from behind, as the product says. */
+    public boolean mirrored(String face) {
+        return product.getFaces().stream().anyMatch(each -> face.equals(each.getName()) && each.isMirrored());
+    }
 }

@@ -20,7 +20,10 @@ final class Palettes {
     private Palettes() {
     }
 
-    /** The colours of the texture, a single one beside that of the material; without any, the colour of the material darker and lighter by its amount. */
+    /**
+     * The colours of the texture, a single one beside that of the material; without any, the colour of the material
+     * darker and lighter by its amount.
+     */
     static List<Lab> colours(Material material) {
         List<Lab> colours = new ArrayList<>();
         for (LabColour colour : material.getTexture().getColours()) {

@@ -7,6 +7,7 @@
 package org.pollex.rules.rank;
 
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.pollex.colour.Lab;
 import org.pollex.model.catalogue.Material;
 
@@ -14,11 +15,15 @@ import org.pollex.model.catalogue.Material;
 @FunctionalInterface
 public interface GroundNoise {
 
-    /** Signal to noise of an ink of that colour on a patterned material; empty where the material is plain. */
-    OptionalDouble legibility(Material material, Lab ink);
+    /**
+     * Signal to noise of an ink on a patterned material; empty where the material is plain.
+     *
+     * @param film  from the colour of the bare surface to what is seen with the ink on it
+     */
+    OptionalDouble legibility(Material material, UnaryOperator<Lab> film);
 
     /** Takes every material as plain. */
     static GroundNoise none() {
-        return (material, ink) -> OptionalDouble.empty();
+        return (material, film) -> OptionalDouble.empty();
     }
 }

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.pollex.colour.Contrast;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
@@ -140,7 +142,7 @@ public final class Ranking {
         }
         double score = 100 * (WORST * worst.share + (1 - WORST) * sum / length);
         boolean same = inks.equals(own) && material.getId().equals(printed.material().getId());
-        return new Ranked(material, inks, score, verdict(score), reason(worst, material, inkOf), worst.deltaE,
+        return new Ranked(material, inks, score, verdict(score), reason(worst, material, inkOf, score), worst.deltaE,
                 worst.deltaL, worst.ratio, worst.legibility, same);
     }
 
@@ -150,7 +152,8 @@ public final class Ranking {
         double deltaE = DeltaE.ciede2000(one, other);
         double deltaL = Math.abs(one.l() - other.l());
         double share = share(Math.min(deltaE, hue + LIGHTNESS * deltaL), contrast);
-        OptionalDouble read = border.other() == null ? noise.legibility(material, one) : OptionalDouble.empty();
+        OptionalDouble read = border.other() == null ? colours.read(border.one(), inkOf, film -> noise.legibility(
+                material, film)) : OptionalDouble.empty();
         double noisy = read.isPresent() ? share(read.getAsDouble(), legibility) : 1;
         return new Value(border, Math.min(share, noisy), deltaE, deltaL,
                 Contrast.ratio(one.toXyz().y(), other.toXyz().y()), read, noisy < share);
@@ -165,10 +168,11 @@ public final class Ranking {
                 : score >= grades[2] ? Verdict.WEAK : Verdict.LOST;
     }
 
-    private static String reason(Value worst, Material material, Map<String, Ink> inkOf) {
+    private String reason(Value worst, Material material, Map<String, Ink> inkOf, double score) {
         String one = name(worst.border.one(), inkOf);
         if (worst.byNoise) {
-            return "The pattern of " + name(material) + " drowns fine detail in " + one + ": signal to noise "
+            return "The pattern of " + name(material) + (score >= grades[0] ? " takes little from " : score >= grades[1]
+                    ? " disturbs " : " drowns ") + one + ": signal to noise "
                     + Measures.number(worst.legibility.orElseThrow(), 1) + ".";
         }
         String other = worst.border.other() == null ? name(material) : name(worst.border.other(), inkOf);
@@ -176,6 +180,9 @@ public final class Ranking {
                 + Measures.number(worst.deltaL, 0) + ".";
         if (worst.deltaL < 10) {
             return sentence(one) + " is nearly as light or dark as " + other + ": " + numbers;
+        }
+        if (score >= grades[0]) {
+            return sentence(one) + " stands out clearly from " + other + ": " + numbers;
         }
         return "Least apart are " + one + " and " + other + ": " + numbers;
     }
@@ -201,6 +208,7 @@ public final class Ranking {
 
         private final PrintedTones tones;
         private final Map<String, Lab> known = new HashMap<>();
+        private final Map<String, OptionalDouble> reads = new HashMap<>();
 
         Colours(PrintedTones tones) {
             this.tones = tones;
@@ -213,6 +221,13 @@ public final class Ranking {
         Lab of(InkRegion region, Map<String, Ink> inkOf) {
             Ink ink = region.ink().equals(ColourMatch.PROCESS) ? null : inkOf.get(region.ink());
             return ink == null ? tones.of(region) : known.computeIfAbsent(ink.getId(), id -> tones.of(ink));
+        }
+
+        OptionalDouble read(InkRegion region, Map<String, Ink> inkOf,
+                Function<UnaryOperator<Lab>, OptionalDouble> noise) {
+            Ink ink = region.ink().equals(ColourMatch.PROCESS) ? null : inkOf.get(region.ink());
+            return reads.computeIfAbsent(ink == null ? Srgb.format(region.rgb()) : ink.getId(), key -> noise.apply(
+                    ink == null ? tones.laid(region)::quick : tones.laid(ink)::quick));
         }
     }
 }

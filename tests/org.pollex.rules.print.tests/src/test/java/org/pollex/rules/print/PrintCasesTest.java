@@ -103,7 +103,7 @@ class PrintCasesTest {
         }
     }
 
-    private static FindingSink sink(String id, List<Finding> into) {
+    static FindingSink sink(String id, List<Finding> into) {
         return new FindingSink() {
             @Override
             public void add(Finding finding) {

@@ -55,7 +55,7 @@ class ShippedDataTest {
                 all.methods().stream().map(Method::getId).toList());
         assertEquals(Set.of("line-too-thin", "gap-too-narrow", "speck", "pinhole", "type-too-small", "art-off-edge",
                 "art-in-wear", "too-many-inks", "ink-unmatched", "weak-contrast", "fit-poor", "crowded-side",
-                "raster-coarse", "art-unsupported"),
+                "raster-coarse", "art-unsupported", "busy-ground"),
                 new TreeSet<>(suite.checks().stream().map(CheckEntry::id).toList()));
     }
 

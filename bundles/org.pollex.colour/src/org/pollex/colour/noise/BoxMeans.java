@@ -1,0 +1,49 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.colour.noise;
+
+/** Means of a picture over boxes, from sums that are taken once. */
+final class BoxMeans {
+
+    private final int columns;
+    private final double[] sums;
+    private final double[] squares;
+
+    /** Sums of the values, and of their squares. */
+    BoxMeans(float[] values, int columns, int rows) {
+        this.columns = columns + 1;
+        sums = new double[this.columns * (rows + 1)];
+        squares = new double[sums.length];
+        for (int y = 0; y < rows; y++) {
+            double sum = 0;
+            double square = 0;
+            for (int x = 0; x < columns; x++) {
+                double value = values[y * columns + x];
+                sum += value;
+                square += value * value;
+                int at = (y + 1) * this.columns + x + 1;
+                sums[at] = sums[at - this.columns] + sum;
+                squares[at] = squares[at - this.columns] + square;
+            }
+        }
+    }
+
+    /** Mean over columns x0 up to, not with, x1 and rows y0 to y1. */
+    double mean(int x0, int y0, int x1, int y1) {
+        return box(sums, x0, y0, x1, y1) / ((double) (x1 - x0) * (y1 - y0));
+    }
+
+    /** Variance over the same. */
+    double variance(int x0, int y0, int x1, int y1) {
+        double mean = mean(x0, y0, x1, y1);
+        return Math.max(0, box(squares, x0, y0, x1, y1) / ((double) (x1 - x0) * (y1 - y0)) - mean * mean);
+    }
+
+    private double box(double[] of, int x0, int y0, int x1, int y1) {
+        return of[y1 * columns + x1] - of[y0 * columns + x1] - of[y1 * columns + x0] + of[y0 * columns + x0];
+    }
+}
