@@ -6,13 +6,16 @@
  */
 package org.pollex.app;
 
+import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.action.SubContributionItem;
 import org.eclipse.jface.action.ToolBarContributionItem;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.swt.SWT;
@@ -147,9 +150,19 @@ class StudioActionBarAdvisor extends ActionBarAdvisor {
     protected void fillCoolBar(ICoolBarManager bar) {
         IToolBarManager tools = new ToolBarManager(SWT.FLAT | SWT.RIGHT);
         tools.add(save);
-        tools.add(undo);
-        tools.add(redo);
+        tools.add(shown(undo));
+        tools.add(shown(redo));
         bar.add(new ToolBarContributionItem(tools, IWorkbenchActionConstants.TOOLBAR_FILE));
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+    }
+
+    /**
+     * The platform hides undo and redo in the toolbar of every perspective, by the id of the command that an item of
+     * an action tells of; an item around it tells of none.
+     */
+    private static IContributionItem shown(IAction action) {
+        SubContributionItem item = new SubContributionItem(new ActionContributionItem(action));
+        item.setVisible(true);
+        return item;
     }
 }
