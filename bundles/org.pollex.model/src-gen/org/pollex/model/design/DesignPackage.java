@@ -179,13 +179,22 @@ public interface DesignPackage extends EPackage {
     int SIDE__LAYERS = 1;
 
     /**
+     * The feature id for the '<em><b>Guides</b></em>' containment reference list.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int SIDE__GUIDES = 2;
+
+    /**
      * The number of structural features of the '<em>Side</em>' class.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int SIDE_FEATURE_COUNT = 2;
+    int SIDE_FEATURE_COUNT = 3;
 
     /**
      * The meta object id for the '{@link org.pollex.model.design.impl.LayerImpl <em>Layer</em>}' class.
@@ -878,6 +887,43 @@ public interface DesignPackage extends EPackage {
     int PLAIN_SHAPE_FEATURE_COUNT = MARK_FEATURE_COUNT + 5;
 
     /**
+     * The meta object id for the '{@link org.pollex.model.design.impl.GuideImpl <em>Guide</em>}' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.design.impl.GuideImpl
+     * @see org.pollex.model.design.impl.DesignPackageImpl#getGuide()
+     * @generated
+     */
+    int GUIDE = 8;
+
+    /**
+     * The feature id for the '<em><b>Upright</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GUIDE__UPRIGHT = 0;
+
+    /**
+     * The feature id for the '<em><b>At</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GUIDE__AT = 1;
+
+    /**
+     * The number of structural features of the '<em>Guide</em>' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GUIDE_FEATURE_COUNT = 2;
+
+    /**
      * The meta object id for the '{@link org.pollex.model.design.ShapeKind <em>Shape Kind</em>}' enum.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -885,7 +931,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getShapeKind()
      * @generated
      */
-    int SHAPE_KIND = 8;
+    int SHAPE_KIND = 9;
 
 
     /**
@@ -1017,6 +1063,17 @@ public interface DesignPackage extends EPackage {
      * @generated
      */
     EReference getSide_Layers();
+
+    /**
+     * Returns the meta object for the containment reference list '{@link org.pollex.model.design.Side#getGuides <em>Guides</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the containment reference list '<em>Guides</em>'.
+     * @see org.pollex.model.design.Side#getGuides()
+     * @see #getSide()
+     * @generated
+     */
+    EReference getSide_Guides();
 
     /**
      * Returns the meta object for class '{@link org.pollex.model.design.Layer <em>Layer</em>}'.
@@ -1453,6 +1510,38 @@ public interface DesignPackage extends EPackage {
     EAttribute getPlainShape_Ink();
 
     /**
+     * Returns the meta object for class '{@link org.pollex.model.design.Guide <em>Guide</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for class '<em>Guide</em>'.
+     * @see org.pollex.model.design.Guide
+     * @generated
+     */
+    EClass getGuide();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Guide#isUpright <em>Upright</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Upright</em>'.
+     * @see org.pollex.model.design.Guide#isUpright()
+     * @see #getGuide()
+     * @generated
+     */
+    EAttribute getGuide_Upright();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Guide#getAt <em>At</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>At</em>'.
+     * @see org.pollex.model.design.Guide#getAt()
+     * @see #getGuide()
+     * @generated
+     */
+    EAttribute getGuide_At();
+
+    /**
      * Returns the meta object for enum '{@link org.pollex.model.design.ShapeKind <em>Shape Kind</em>}'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -1583,6 +1672,14 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EReference SIDE__LAYERS = eINSTANCE.getSide_Layers();
+
+        /**
+         * The meta object literal for the '<em><b>Guides</b></em>' containment reference list feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EReference SIDE__GUIDES = eINSTANCE.getSide_Guides();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.design.impl.LayerImpl <em>Layer</em>}' class.
@@ -1915,6 +2012,32 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EAttribute PLAIN_SHAPE__INK = eINSTANCE.getPlainShape_Ink();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.design.impl.GuideImpl <em>Guide</em>}' class.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.design.impl.GuideImpl
+         * @see org.pollex.model.design.impl.DesignPackageImpl#getGuide()
+         * @generated
+         */
+        EClass GUIDE = eINSTANCE.getGuide();
+
+        /**
+         * The meta object literal for the '<em><b>Upright</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute GUIDE__UPRIGHT = eINSTANCE.getGuide_Upright();
+
+        /**
+         * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute GUIDE__AT = eINSTANCE.getGuide_At();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.design.ShapeKind <em>Shape Kind</em>}' enum.

@@ -25,6 +25,7 @@ import org.eclipse.emf.ecore.EObject;
  * <ul>
  *   <li>{@link org.pollex.model.design.Side#getName <em>Name</em>}</li>
  *   <li>{@link org.pollex.model.design.Side#getLayers <em>Layers</em>}</li>
+ *   <li>{@link org.pollex.model.design.Side#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @see org.pollex.model.design.DesignPackage#getSide()
@@ -68,5 +69,19 @@ public interface Side extends EObject {
      * @generated
      */
     EList<Layer> getLayers();
+
+    /**
+     * Returns the value of the '<em><b>Guides</b></em>' containment reference list.
+     * The list contents are of type {@link org.pollex.model.design.Guide}.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Lines that marks keep to while they are moved; they do not print.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Guides</em>' containment reference list.
+     * @see org.pollex.model.design.DesignPackage#getSide_Guides()
+     * @generated
+     */
+    EList<Guide> getGuides();
 
 } // Side

@@ -68,6 +68,7 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
             case DesignPackage.ASSIGNMENT: return createAssignment();
             case DesignPackage.TEXT_LINE: return createTextLine();
             case DesignPackage.PLAIN_SHAPE: return createPlainShape();
+            case DesignPackage.GUIDE: return createGuide();
             default:
                 throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
         }
@@ -178,6 +179,17 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
     public PlainShape createPlainShape() {
         PlainShapeImpl plainShape = new PlainShapeImpl();
         return plainShape;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public Guide createGuide() {
+        GuideImpl guide = new GuideImpl();
+        return guide;
     }
 
     /**

@@ -22,6 +22,7 @@ import org.pollex.model.design.Assignment;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.DesignPackage;
+import org.pollex.model.design.Guide;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
@@ -96,6 +97,13 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     private EClass plainShapeEClass = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    private EClass guideEClass = null;
 
     /**
      * <!-- begin-user-doc -->
@@ -292,6 +300,16 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
     @Override
     public EReference getSide_Layers() {
         return (EReference)sideEClass.getEStructuralFeatures().get(1);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EReference getSide_Guides() {
+        return (EReference)sideEClass.getEStructuralFeatures().get(2);
     }
 
     /**
@@ -700,6 +718,36 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
+    public EClass getGuide() {
+        return guideEClass;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getGuide_Upright() {
+        return (EAttribute)guideEClass.getEStructuralFeatures().get(0);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getGuide_At() {
+        return (EAttribute)guideEClass.getEStructuralFeatures().get(1);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EEnum getShapeKind() {
         return shapeKindEEnum;
     }
@@ -746,6 +794,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         sideEClass = createEClass(SIDE);
         createEAttribute(sideEClass, SIDE__NAME);
         createEReference(sideEClass, SIDE__LAYERS);
+        createEReference(sideEClass, SIDE__GUIDES);
 
         layerEClass = createEClass(LAYER);
         createEAttribute(layerEClass, LAYER__ID);
@@ -792,6 +841,10 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(plainShapeEClass, PLAIN_SHAPE__HEIGHT);
         createEAttribute(plainShapeEClass, PLAIN_SHAPE__LINE_WIDTH);
         createEAttribute(plainShapeEClass, PLAIN_SHAPE__INK);
+
+        guideEClass = createEClass(GUIDE);
+        createEAttribute(guideEClass, GUIDE__UPRIGHT);
+        createEAttribute(guideEClass, GUIDE__AT);
 
         // Create enums
         shapeKindEEnum = createEEnum(SHAPE_KIND);
@@ -843,6 +896,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEClass(sideEClass, Side.class, "Side", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getSide_Name(), ecorePackage.getEString(), "name", null, 0, 1, Side.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEReference(getSide_Layers(), this.getLayer(), null, "layers", null, 0, -1, Side.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEReference(getSide_Guides(), this.getGuide(), null, "guides", null, 0, -1, Side.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(layerEClass, Layer.class, "Layer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getLayer_Id(), ecorePackage.getEString(), "id", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -889,6 +943,10 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getPlainShape_Height(), ecorePackage.getEDouble(), "height", "1.0", 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlainShape_LineWidth(), ecorePackage.getEDouble(), "lineWidth", "0.0", 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlainShape_Ink(), ecorePackage.getEString(), "ink", null, 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+        initEClass(guideEClass, Guide.class, "Guide", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+        initEAttribute(getGuide_Upright(), ecorePackage.getEBoolean(), "upright", "false", 0, 1, Guide.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getGuide_At(), ecorePackage.getEDouble(), "at", "0.0", 0, 1, Guide.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         // Initialize enums and add enum literals
         initEEnum(shapeKindEEnum, ShapeKind.class, "ShapeKind");

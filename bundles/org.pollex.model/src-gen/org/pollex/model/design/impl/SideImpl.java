@@ -23,6 +23,7 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.pollex.model.design.DesignPackage;
+import org.pollex.model.design.Guide;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Side;
 
@@ -36,6 +37,7 @@ import org.pollex.model.design.Side;
  * <ul>
  *   <li>{@link org.pollex.model.design.impl.SideImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.SideImpl#getLayers <em>Layers</em>}</li>
+ *   <li>{@link org.pollex.model.design.impl.SideImpl#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @generated
@@ -70,6 +72,16 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
      * @ordered
      */
     protected EList<Layer> layers;
+
+    /**
+     * The cached value of the '{@link #getGuides() <em>Guides</em>}' containment reference list.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getGuides()
+     * @generated
+     * @ordered
+     */
+    protected EList<Guide> guides;
 
     /**
      * <!-- begin-user-doc -->
@@ -132,10 +144,25 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
      * @generated
      */
     @Override
+    public EList<Guide> getGuides() {
+        if (guides == null) {
+            guides = new EObjectContainmentEList<Guide>(Guide.class, this, DesignPackage.SIDE__GUIDES);
+        }
+        return guides;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
         switch (featureID) {
             case DesignPackage.SIDE__LAYERS:
                 return ((InternalEList<?>)getLayers()).basicRemove(otherEnd, msgs);
+            case DesignPackage.SIDE__GUIDES:
+                return ((InternalEList<?>)getGuides()).basicRemove(otherEnd, msgs);
         }
         return super.eInverseRemove(otherEnd, featureID, msgs);
     }
@@ -152,6 +179,8 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
                 return getName();
             case DesignPackage.SIDE__LAYERS:
                 return getLayers();
+            case DesignPackage.SIDE__GUIDES:
+                return getGuides();
         }
         return super.eGet(featureID, resolve, coreType);
     }
@@ -172,6 +201,10 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
                 getLayers().clear();
                 getLayers().addAll((Collection<? extends Layer>)newValue);
                 return;
+            case DesignPackage.SIDE__GUIDES:
+                getGuides().clear();
+                getGuides().addAll((Collection<? extends Guide>)newValue);
+                return;
         }
         super.eSet(featureID, newValue);
     }
@@ -190,6 +223,9 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
             case DesignPackage.SIDE__LAYERS:
                 getLayers().clear();
                 return;
+            case DesignPackage.SIDE__GUIDES:
+                getGuides().clear();
+                return;
         }
         super.eUnset(featureID);
     }
@@ -206,6 +242,8 @@ public class SideImpl extends MinimalEObjectImpl.Container implements Side {
                 return NAME_EDEFAULT == null ? name != null : !NAME_EDEFAULT.equals(name);
             case DesignPackage.SIDE__LAYERS:
                 return layers != null && !layers.isEmpty();
+            case DesignPackage.SIDE__GUIDES:
+                return guides != null && !guides.isEmpty();
         }
         return super.eIsSet(featureID);
     }

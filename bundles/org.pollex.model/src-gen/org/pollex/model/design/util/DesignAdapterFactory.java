@@ -104,6 +104,10 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
                 return createPlainShapeAdapter();
             }
             @Override
+            public Adapter caseGuide(Guide object) {
+                return createGuideAdapter();
+            }
+            @Override
             public Adapter defaultCase(EObject object) {
                 return createEObjectAdapter();
             }
@@ -232,6 +236,20 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
      * @generated
      */
     public Adapter createPlainShapeAdapter() {
+        return null;
+    }
+
+    /**
+     * Creates a new adapter for an object of class '{@link org.pollex.model.design.Guide <em>Guide</em>}'.
+     * <!-- begin-user-doc -->
+     * This default implementation returns null so that we can easily ignore cases;
+     * it's useful to ignore a case when inheritance will catch all the cases anyway.
+     * <!-- end-user-doc -->
+     * @return the new adapter.
+     * @see org.pollex.model.design.Guide
+     * @generated
+     */
+    public Adapter createGuideAdapter() {
         return null;
     }
 

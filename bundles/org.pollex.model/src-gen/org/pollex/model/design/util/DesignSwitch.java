@@ -121,6 +121,12 @@ public class DesignSwitch<T> extends Switch<T> {
                 if (result == null) result = defaultCase(theEObject);
                 return result;
             }
+            case DesignPackage.GUIDE: {
+                Guide guide = (Guide)theEObject;
+                T result = caseGuide(guide);
+                if (result == null) result = defaultCase(theEObject);
+                return result;
+            }
             default: return defaultCase(theEObject);
         }
     }
@@ -242,6 +248,21 @@ public class DesignSwitch<T> extends Switch<T> {
      * @generated
      */
     public T casePlainShape(PlainShape object) {
+        return null;
+    }
+
+    /**
+     * Returns the result of interpreting the object as an instance of '<em>Guide</em>'.
+     * <!-- begin-user-doc -->
+     * This implementation returns null;
+     * returning a non-null result will terminate the switch.
+     * <!-- end-user-doc -->
+     * @param object the target of the switch.
+     * @return the result of interpreting the object as an instance of '<em>Guide</em>'.
+     * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+     * @generated
+     */
+    public T caseGuide(Guide object) {
         return null;
     }
 

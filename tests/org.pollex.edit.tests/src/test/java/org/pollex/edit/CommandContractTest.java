@@ -78,6 +78,10 @@ class CommandContractTest {
             side.setName("rim");
             return new AddSideCommand(d, side);
         });
+        cases.put(AddGuideCommand.class,
+                d -> new AddGuideCommand(d.getSides().get(0), DesignFactory.eINSTANCE.createGuide()));
+        cases.put(MoveGuideCommand.class, d -> new MoveGuideCommand(d.getSides().get(0).getGuides().get(0), -3.5));
+        cases.put(DeleteGuideCommand.class, d -> new DeleteGuideCommand(d.getSides().get(0).getGuides().get(0)));
         return cases;
     }
 

@@ -15,6 +15,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.Guide;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.PlainShape;
@@ -38,6 +39,10 @@ final class Designs {
         design.setProduct("standard-pick");
         design.getInks().add("black");
         Side front = side(design, "front");
+        Guide guide = FACTORY.createGuide();
+        guide.setUpright(true);
+        guide.setAt(2);
+        front.getGuides().add(guide);
         Layer art = layer(front, "art");
         Placement placement = FACTORY.createPlacement();
         placement.setArt("art/lighthouse.svg");
