@@ -35,6 +35,7 @@ public final class DrawingPage extends FieldEditorPreferencePage implements IWor
     protected void createFieldEditors() {
         add(Shown.RULERS, "&Rulers in mm");
         add(Shown.GRID, "&Grid in mm");
+        add(Shown.GUIDES, "G&uides");
         add(Shown.SAFE, "&Safe zone");
         add(Shown.WEAR, "Zone that &wears");
         add(Shown.RIM, "Rim that does not &print");

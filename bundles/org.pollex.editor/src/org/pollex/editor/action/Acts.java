@@ -39,6 +39,7 @@ final class Acts {
         state();
         clipboard();
         nudges();
+        guides();
     }
 
     /** An act by name. */
@@ -118,16 +119,29 @@ final class Acts {
             at.session().run(Changes.add(at.session().design(), at.pages().face(), copies, "Duplicate"));
             at.pages().select(copies);
         });
-        put("delete", at -> !at.free().isEmpty(), Acts::delete);
+        put("delete", at -> !at.free().isEmpty() || at.guide().isPresent(), Acts::delete);
         put("select-all", at -> at.side().isPresent(), at -> at.pages().select(at.side().orElseThrow().getLayers()
                 .stream().filter(each -> !each.isHidden()).flatMap(each -> each.getMarks().stream())
                 .filter(each -> !each.isHidden()).toList()));
     }
 
     private static void delete(Workplace at) {
+        if (at.guide().isPresent()) {
+            at.guides().delete(at.guide().get());
+            return;
+        }
         CompoundCommand all = new CompoundCommand("Delete");
         at.free().forEach(each -> all.add(new DeleteMarkCommand(each)));
         at.session().run(all);
+    }
+
+    private void guides() {
+        put("add-guide", Workplace::open, Dialogs::addGuide);
+        put("next-guide", at -> !at.guides().all().isEmpty(), at -> {
+            at.pages().select(List.of());
+            at.guides().chooseNext();
+        });
+        put("delete-guides", at -> at.open() && !at.guides().all().isEmpty(), at -> at.guides().deleteAll());
     }
 
     private void clipboard() {

@@ -21,6 +21,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.FileDialog;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.pollex.edit.Arrange;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Mark;
@@ -38,6 +39,8 @@ final class Dialogs {
     private static final double TEXT_SIZE = 3;
     private static final double SHAPE_SIZE = 4;
     private static final double PASTE_SHIFT = 1;
+    /** How far beside the item a guide may lie and is still seen, mm. */
+    private static final double GUIDE_REACH = 5;
 
     private Dialogs() {
     }
@@ -112,6 +115,17 @@ final class Dialogs {
             List<Mark> marks = at.free();
             at.session().run(Arrange.group(marks, dialog.getValue().strip()));
             at.pages().select(marks);
+        }
+    }
+
+    static void addGuide(Workplace at) {
+        Envelope within = at.face().map(each -> each.area().getEnvelopeInternal()).map(Envelope::new)
+                .orElse(new Envelope(-GUIDE_REACH, GUIDE_REACH, -GUIDE_REACH, GUIDE_REACH));
+        within.expandBy(GUIDE_REACH);
+        GuideDialog dialog = new GuideDialog(at.shell(), within);
+        if (dialog.open() == GuideDialog.OK) {
+            at.pages().select(List.of());
+            at.guides().add(dialog.upright(), dialog.at());
         }
     }
 

@@ -31,6 +31,7 @@ final class MenuParts {
         items(menu, "place-art", "replace-art", "add-text", "add-rectangle", "add-ellipse");
         menu.add(new Separator());
         placed(menu);
+        menu.add(sub("G&uides", "add-guide", "next-guide", "delete-guides"));
         menu.add(new Separator());
         items(menu, "add-layer", "group", "lock", "hide", "show-all", "other-side", "overprint");
     }

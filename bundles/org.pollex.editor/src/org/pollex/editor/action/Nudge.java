@@ -11,9 +11,13 @@ import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CompoundCommand;
 import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
+import org.pollex.model.design.Guide;
 import org.pollex.model.design.Mark;
 
-/** Moves marks by a small step. Presses in quick succession make one step of undo. */
+/**
+ * Moves marks, or the chosen guide across its direction, by a small step. Presses that move marks in quick succession
+ * make one step of undo.
+ */
 final class Nudge implements Act {
 
     private static final long TOGETHER_MILLIS = 500;
@@ -33,11 +37,20 @@ final class Nudge implements Act {
 
     @Override
     public boolean possible(Workplace at) {
-        return !at.free().isEmpty();
+        return !at.free().isEmpty() || at.guide().filter(each -> step(each) != 0).isPresent();
+    }
+
+    private double step(Guide guide) {
+        return guide.isUpright() ? dx : dy;
     }
 
     @Override
     public void run(Workplace at) {
+        if (at.guide().isPresent()) {
+            Guide guide = at.guide().get();
+            at.guides().move(guide, guide.getAt() + step(guide));
+            return;
+        }
         List<Mark> marks = at.free();
         long now = System.currentTimeMillis();
         boolean again = last != null && now - when < TOGETHER_MILLIS && marks.equals(moved)

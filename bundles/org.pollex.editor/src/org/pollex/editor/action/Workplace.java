@@ -13,24 +13,36 @@ import org.eclipse.ui.IEditorPart;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.edit.Arrange;
 import org.pollex.edit.Pose;
+import org.pollex.editor.guide.Guides;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.snap.Boxes;
 import org.pollex.editor.work.Session;
+import org.pollex.model.design.Guide;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Side;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
 
-/** The open design that an act works on, with what is selected in it. */
-public record Workplace(Shell shell, Session session, DesignPages pages) {
+/**
+ * The open design that an act works on, with what is selected in it.
+ *
+ * @param guides those of the face in front
+ */
+public record Workplace(Shell shell, Session session, DesignPages pages, Guides guides) {
 
     /** The workplace of an editor; empty when it shows no design. */
     public static Optional<Workplace> of(IEditorPart editor) {
         Session session = editor == null ? null : editor.getAdapter(Session.class);
         DesignPages pages = editor == null ? null : editor.getAdapter(DesignPages.class);
-        return session == null || pages == null ? Optional.empty()
-                : Optional.of(new Workplace(editor.getSite().getShell(), session, pages));
+        Guides guides = editor == null ? null : editor.getAdapter(Guides.class);
+        return session == null || pages == null || guides == null ? Optional.empty()
+                : Optional.of(new Workplace(editor.getSite().getShell(), session, pages, guides));
+    }
+
+    /** The guide that keys move and remove: the one chosen, while no mark is selected and the design is open. */
+    Optional<Guide> guide() {
+        return open() && selected().isEmpty() ? guides.chosen() : Optional.empty();
     }
 
     /** Whether the design may be changed. */

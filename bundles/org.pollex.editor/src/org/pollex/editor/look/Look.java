@@ -21,6 +21,8 @@ public final class Look {
     public static final int WEAR = 0x965a00;
     /** Outline of the safe zone. */
     public static final int SAFE = 0x005a46;
+    /** Guides that a designer drew. */
+    public static final int GUIDE = 0x1a4fb4;
     /** What does not print: findings that are errors. */
     public static final int ERROR = 0xc8005a;
     /** What is at risk: findings that are warnings. */

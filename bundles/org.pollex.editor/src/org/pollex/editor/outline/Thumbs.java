@@ -24,16 +24,15 @@ import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.geom.Envelope;
-import org.pollex.colour.Srgb;
 import org.pollex.edit.Pose;
 import org.pollex.editor.figure.MarkLook;
 import org.pollex.editor.figure.Paths;
 import org.pollex.editor.look.Look;
+import org.pollex.editor.side.FaceLook;
 import org.pollex.editor.snap.Boxes;
 import org.pollex.editor.view.Scale;
 import org.pollex.editor.work.Session;
 import org.pollex.model.design.Mark;
-import org.pollex.print.PrintedTones;
 
 /**
  * Small pictures for the lines of the tree: of a mark what it prints, on the material; kept while a mark looks the
@@ -45,7 +44,6 @@ final class Thumbs {
     static final int SIZE = 22;
 
     private static final int MARGIN = 3;
-    private static final RGB NO_MATERIAL = new RGB(225, 225, 225);
 
     private record Key(MarkLook look, double turn, boolean mirror, RGB material) {
     }
@@ -83,10 +81,7 @@ final class Thumbs {
 
     /** The picture of a mark. */
     Image of(Session session, Mark mark) {
-        RGB material = session.suite().catalogues().material(session.design().getMaterial()).map(each -> {
-            int rgb = Srgb.of(PrintedTones.ground(each));
-            return new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
-        }).orElse(NO_MATERIAL);
+        RGB material = FaceLook.material(session);
         Key key = new Key(session.look(mark), mark.getTurn(), mark.isMirror(), material);
         Kept kept = marks.get(mark);
         if (kept != null && kept.key().equals(key)) {

@@ -10,6 +10,7 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
+import org.pollex.editor.guide.Guides;
 import org.pollex.editor.outline.LayersPage;
 import org.pollex.editor.property.PropertyPage;
 import org.pollex.editor.work.Session;
@@ -18,7 +19,7 @@ import org.pollex.rules.Finding;
 
 /**
  * What the editor hands to views of the platform: properties of what is selected, the outline of its layers,
- * and the way to a marker's place.
+ * its guides, and the way to a marker's place.
  */
 final class Handed {
 
@@ -27,16 +28,20 @@ final class Handed {
 
     /** Whether a view asks for one of these. */
     static boolean is(Class<?> type) {
-        return type == IPropertySheetPage.class || type == IContentOutlinePage.class || type == IGotoMarker.class;
+        return type == IPropertySheetPage.class || type == IContentOutlinePage.class || type == IGotoMarker.class
+                || type == Guides.class;
     }
 
-    /** The thing asked for. */
+    /** The thing asked for; null when there is none now. */
     static Object of(Class<?> type, IEditorPart editor, Session session, SideTabs tabs) {
         if (type == IPropertySheetPage.class) {
             return new PropertyPage(session, tabs);
         }
         if (type == IContentOutlinePage.class) {
             return new LayersPage(editor);
+        }
+        if (type == Guides.class) {
+            return tabs.page() == null ? null : tabs.page().guideDrag().guides();
         }
         IGotoMarker there = marker -> {
             Finding finding = FindingMarkers.of(marker);

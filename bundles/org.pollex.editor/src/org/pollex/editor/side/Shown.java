@@ -18,6 +18,8 @@ public enum Shown {
     RULERS("show.rulers", true),
     /** Grid in mm. */
     GRID("show.grid", false),
+    /** Guides. */
+    GUIDES("show.guides", true),
     /** Outline of the safe zone. */
     SAFE("show.safe", true),
     /** Zone that wears. */

@@ -31,6 +31,10 @@ import org.pollex.edit.Pose;
 import org.pollex.editor.figure.ItemFigure;
 import org.pollex.editor.figure.ItemLook;
 import org.pollex.editor.figure.MarkLook;
+import org.pollex.editor.guide.GuideDrag;
+import org.pollex.editor.guide.GuideLines;
+import org.pollex.editor.guide.Guides;
+import org.pollex.editor.guide.RulerDrag;
 import org.pollex.editor.part.DesignPartFactory;
 import org.pollex.editor.part.MarkPart;
 import org.pollex.editor.part.SidePart;
@@ -52,8 +56,6 @@ import org.pollex.model.design.Side;
 import org.pollex.print.InkRegion;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
-import org.pollex.print.item.ItemException;
-import org.pollex.print.item.ItemFace;
 
 /** One face of the item with its marks, between rulers. */
 public final class SidePage implements SideScene {
@@ -62,7 +64,6 @@ public final class SidePage implements SideScene {
     private static final int AROUND = Scale.um(5);
     private static final double REVEAL_SHARE = 8;
     private static final double REVEAL_LEAST = 1.5;
-    private static final RGB NO_MATERIAL = new RGB(225, 225, 225);
 
     private final Session session;
     private final String face;
@@ -72,7 +73,9 @@ public final class SidePage implements SideScene {
     private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
     private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
     private final GridFigure grid = new GridFigure(() -> root.getZoomManager().getZoom());
-    private final SnapLines snapLines = new SnapLines(() -> root.getZoomManager().getZoom());
+    private final GuideLines guideLines;
+    private final SnapLines snapLines;
+    private final GuideDrag guideDrag;
     private final List<Control> rulers;
     private final List<PointerListener> pointers;
     private final List<PreviewListener> previews = new ArrayList<>();
@@ -93,7 +96,11 @@ public final class SidePage implements SideScene {
         this.session = session;
         this.face = face;
         this.pointers = pointers;
-        item = makeItem();
+        item = FaceLook.of(session, face);
+        Guides guides = new Guides(session, face);
+        guideLines = new GuideLines(guides, () -> root.getZoomManager().getZoom());
+        snapLines = new SnapLines(() -> root.getZoomManager().getZoom(),
+                () -> guideLines.isVisible() ? guides.lines() : List.of());
         area = new Composite(parent, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
@@ -108,8 +115,9 @@ public final class SidePage implements SideScene {
         Composite left = new Composite(area, SWT.NONE);
         FigureCanvas canvas = (FigureCanvas) viewer.createControl(area);
         SmallDamage.install(canvas);
-        ruler(top, true);
-        ruler(left, false);
+        guideDrag = new GuideDrag(guides, guideLines, canvas, root.getZoomManager(), () -> SnapLines.edges(item));
+        RulerDrag.from(ruler(top, true), canvas, true, guideDrag);
+        RulerDrag.from(ruler(left, false), canvas, false, guideDrag);
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         footer = new Composite(area, SWT.NONE);
         footer.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
@@ -120,6 +128,7 @@ public final class SidePage implements SideScene {
         viewer.setContents(this);
         root.findings().add(grid);
         root.findings().add(zones);
+        root.findings().add(guideLines);
         root.findings().add(snapLines);
         showZones();
         rulers = List.of(corner, top, left);
@@ -150,19 +159,20 @@ public final class SidePage implements SideScene {
         }
     }
 
-    private void ruler(Composite holder, boolean across) {
+    private Control ruler(Composite holder, boolean across) {
         holder.setLayout(new org.eclipse.swt.layout.FillLayout());
         GridData data = across ? new GridData(SWT.FILL, SWT.FILL, true, false)
                 : new GridData(SWT.FILL, SWT.FILL, false, true);
         data.widthHint = across ? SWT.DEFAULT : RulerCanvas.THICKNESS;
         data.heightHint = across ? RulerCanvas.THICKNESS : SWT.DEFAULT;
         holder.setLayoutData(data);
-        new RulerCanvas(holder, across, root.getZoomManager());
+        return new RulerCanvas(holder, across, root.getZoomManager());
     }
 
     private void show(Shown what, boolean on) {
         switch (what) {
             case GRID -> grid.setVisible(on);
+            case GUIDES -> guideLines.setVisible(on);
             case SAFE -> zones.set(ItemFigure.ZoneShown.SAFE, on);
             case WEAR -> zones.set(ItemFigure.ZoneShown.WEAR, on);
             case RIM -> zones.set(ItemFigure.ZoneShown.RIM, on);
@@ -191,22 +201,9 @@ public final class SidePage implements SideScene {
 
     private void showZones() {
         zones.show(item);
-        grid.setBounds(ItemFigure.box(item.area().getEnvelopeInternal()).expand(AROUND, AROUND));
-    }
-
-    private ItemLook makeItem() {
-        try {
-            ItemFace shown = session.suite().item(session.design().getProduct()).face(face).orElseThrow();
-            RGB material = session.suite().catalogues().material(session.design().getMaterial()).map(each -> {
-                int rgb = Srgb.of(PrintedTones.ground(each));
-                return new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
-            }).orElse(NO_MATERIAL);
-            return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), material);
-        } catch (ItemException | java.util.NoSuchElementException e) {
-            org.locationtech.jts.geom.GeometryFactory factory = new org.locationtech.jts.geom.GeometryFactory();
-            return new ItemLook(factory.toGeometry(new Envelope(-12, 12, -14, 14)), factory.createPolygon(),
-                    factory.createPolygon(), factory.createPolygon(), NO_MATERIAL);
-        }
+        Rectangle around = ItemFigure.box(item.area().getEnvelopeInternal()).expand(AROUND, AROUND);
+        grid.setBounds(around);
+        guideLines.setBounds(around);
     }
 
     /** The whole page. */
@@ -227,6 +224,11 @@ public final class SidePage implements SideScene {
     /** The root, with the layer for findings and the zoom. */
     public CrispRoot root() {
         return root;
+    }
+
+    /** Gestures with the guides of the face. */
+    public GuideDrag guideDrag() {
+        return guideDrag;
     }
 
     /** The zones drawn over the item. */
@@ -286,13 +288,14 @@ public final class SidePage implements SideScene {
 
     /** Shows the model as it is now; the exact print only while it is of this model. */
     public void refresh() {
-        ItemLook now = makeItem();
+        ItemLook now = FaceLook.of(session, face);
         SidePart part = (SidePart) viewer.getContents();
         if (now.area() != item.area() || !now.material().equals(item.material())) {
             item = now;
             showZones();
         }
         part.refreshAll();
+        guideLines.repaint();
         showPrint();
     }
 

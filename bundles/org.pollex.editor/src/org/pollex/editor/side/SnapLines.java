@@ -9,6 +9,7 @@ package org.pollex.editor.side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -26,7 +27,7 @@ import org.pollex.model.design.Mark;
 
 /**
  * Which lines does a moved mark keep to, and where are they drawn? Lines are the edges of the safe zone, the centre
- * lines of the item, and edges and middles of the other marks. Shown only while the gesture lasts.
+ * lines of the item, guides, and edges and middles of the other marks. Shown only while the gesture lasts.
  */
 final class SnapLines extends Figure {
 
@@ -34,12 +35,19 @@ final class SnapLines extends Figure {
     private static final int FLANK_PIXELS = 3;
 
     private final DoubleSupplier zoom;
+    private final Supplier<List<Snapper.Line>> guides;
     private List<Snapper.Line> found = List.of();
     private List<Snapper.Line> shown = List.of();
 
-    /** @param zoom pixels a micrometre now */
-    SnapLines(DoubleSupplier zoom) {
+    /**
+     * Lines of a page.
+     *
+     * @param zoom   pixels a micrometre now
+     * @param guides the guides that show
+     */
+    SnapLines(DoubleSupplier zoom, Supplier<List<Snapper.Line>> guides) {
         this.zoom = zoom;
+        this.guides = guides;
         setVisible(false);
     }
 
@@ -51,8 +59,19 @@ final class SnapLines extends Figure {
         return wished.moved(snap.dx(), snap.dy());
     }
 
-    private static List<Snapper.Line> lines(SideScene scene, Mark moved) {
-        ItemLook item = scene.item();
+    private List<Snapper.Line> lines(SideScene scene, Mark moved) {
+        List<Snapper.Line> lines = new ArrayList<>(guides.get());
+        lines.addAll(edges(scene.item()));
+        for (Mark other : scene.marks()) {
+            if (other != moved) {
+                lines.addAll(Snapper.of(Boxes.of(scene.look(other).hull(), Pose.of(other)), Snapper.Source.ART));
+            }
+        }
+        return lines;
+    }
+
+    /** The middles of the item and the edges of its safe zone. */
+    static List<Snapper.Line> edges(ItemLook item) {
         List<Snapper.Line> lines = new ArrayList<>();
         Envelope area = item.area().getEnvelopeInternal();
         lines.add(new Snapper.Line(true, area.centre().x, Snapper.Source.CENTRE));
@@ -63,11 +82,6 @@ final class SnapLines extends Figure {
             lines.add(new Snapper.Line(true, safe.getMaxX(), Snapper.Source.ZONE));
             lines.add(new Snapper.Line(false, safe.getMinY(), Snapper.Source.ZONE));
             lines.add(new Snapper.Line(false, safe.getMaxY(), Snapper.Source.ZONE));
-        }
-        for (Mark other : scene.marks()) {
-            if (other != moved) {
-                lines.addAll(Snapper.of(Boxes.of(scene.look(other).hull(), Pose.of(other)), Snapper.Source.ART));
-            }
         }
         return lines;
     }

@@ -60,7 +60,7 @@ class LookTest {
         reads("text of rulers", values.get("RulerCanvas color"), values.get("RulerCanvas background-color"), TEXT);
         int surface = values.get("FigureCanvas background-color");
         // a mark that hangs over the edge of the item: its core or its flank must be seen
-        for (int core : new int[] {Look.ERROR, Look.WARNING, Look.SAFE, Look.WEAR, Look.RIM, 0}) {
+        for (int core : new int[] {Look.ERROR, Look.WARNING, Look.SAFE, Look.WEAR, Look.RIM, Look.GUIDE, 0}) {
             double best = Math.max(Contrast.ratio(core, surface), Contrast.ratio(Look.FLANK, surface));
             assertTrue(best >= MARK, Srgb.format(core) + " on the surface has a contrast of " + best);
         }
@@ -68,7 +68,7 @@ class LookTest {
 
     @ParameterizedTest
     @CsvSource({"rim," + Look.RIM, "wear," + Look.WEAR, "safe," + Look.SAFE, "error," + Look.ERROR, "warning,"
-            + Look.WARNING})
+            + Look.WARNING, "guide," + Look.GUIDE})
     void everyCoreReadsBesideItsFlank(String what, int core) {
         reads(what, core, Look.FLANK, MARK);
     }
@@ -82,7 +82,7 @@ class LookTest {
     /** Whatever the material, the core or the flank is seen on it: every grey is a stand-in for its luminance. */
     @ParameterizedTest
     @CsvSource({"rim," + Look.RIM, "wear," + Look.WEAR, "safe," + Look.SAFE, "error," + Look.ERROR, "warning,"
-            + Look.WARNING})
+            + Look.WARNING, "guide," + Look.GUIDE})
     void oneOfCoreAndFlankIsSeenOnEveryGrey(String what, int core) {
         double worst = 21;
         for (int grey = 0; grey < 256; grey++) {

@@ -1,0 +1,47 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.side;
+
+import org.eclipse.swt.graphics.RGB;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.pollex.colour.Srgb;
+import org.pollex.editor.figure.ItemLook;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.print.PrintedTones;
+import org.pollex.print.item.ItemException;
+import org.pollex.print.item.ItemFace;
+
+/** How does a face of the item of a design look, before anything is on it? */
+public final class FaceLook {
+
+    private static final RGB NO_MATERIAL = new RGB(225, 225, 225);
+    private static final Envelope NO_ITEM = new Envelope(-12, 12, -14, 14);
+
+    private FaceLook() {
+    }
+
+    /** Area, zones and material; a plain box while the product is not known. */
+    static ItemLook of(DesignSession session, String face) {
+        try {
+            ItemFace shown = session.suite().item(session.design().getProduct()).face(face).orElseThrow();
+            return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), material(session));
+        } catch (ItemException | java.util.NoSuchElementException e) {
+            GeometryFactory factory = new GeometryFactory();
+            return new ItemLook(factory.toGeometry(NO_ITEM), factory.createPolygon(), factory.createPolygon(),
+                    factory.createPolygon(), NO_MATERIAL);
+        }
+    }
+
+    /** Colour of the material; a light grey while it is not known. */
+    public static RGB material(DesignSession session) {
+        return session.suite().catalogues().material(session.design().getMaterial()).map(each -> {
+            int rgb = Srgb.of(PrintedTones.ground(each));
+            return new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
+        }).orElse(NO_MATERIAL);
+    }
+}
