@@ -21,8 +21,8 @@ import org.pollex.editor.view.Scale;
 import org.pollex.model.design.Guide;
 
 /**
- * One gesture with a guide: drawn out of a ruler it makes one, over the drawing it moves one, let go outside the drawing
- * it removes it. Places are pixels of the drawing surface. While Alt is held the guide does not keep to the middle of
+ * One gesture with a guide: drawn out of a ruler it makes one, over the drawing it moves one, let go outside the
+ * drawing it removes it. Places are pixels of the drawing surface. While Alt is held the guide does not keep to the middle of
  * the item and the edges of its zones.
  */
 public final class GuideDrag {
