@@ -21,14 +21,13 @@ import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
 import org.pollex.edit.SetOverprintCommand;
 import org.pollex.editor.action.Changes.Order;
+import org.pollex.editor.setting.Amount;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 
 /** Everything the editor's menus and keys do, by name. */
 final class Acts {
 
-    private static final double FINE = 0.1;
-    private static final double COARSE = 1;
     private static final double COPY_SHIFT = 1;
 
     private final Map<String, Act> acts = new LinkedHashMap<>();
@@ -156,12 +155,12 @@ final class Acts {
 
     private void nudges() {
         for (boolean coarse : new boolean[] {false, true}) {
-            double step = coarse ? COARSE : FINE;
+            Amount step = coarse ? Amount.FAR_STEP : Amount.STEP;
             String name = coarse ? "move-far-" : "move-";
-            acts.put(name + "left", new Nudge(-step, 0));
-            acts.put(name + "right", new Nudge(step, 0));
-            acts.put(name + "up", new Nudge(0, -step));
-            acts.put(name + "down", new Nudge(0, step));
+            acts.put(name + "left", new Nudge(step, -1, 0));
+            acts.put(name + "right", new Nudge(step, 1, 0));
+            acts.put(name + "up", new Nudge(step, 0, -1));
+            acts.put(name + "down", new Nudge(step, 0, 1));
         }
     }
 

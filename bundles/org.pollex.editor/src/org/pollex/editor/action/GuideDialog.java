@@ -20,12 +20,14 @@ import org.eclipse.swt.widgets.Text;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.editor.measure.Measure;
 import org.pollex.editor.measure.MeasureException;
+import org.pollex.editor.setting.LengthUnit;
 
 /** Asks where a guide lies: at an x or a y, as a number, a sum or a length with a unit. */
 final class GuideDialog extends Dialog {
 
     private static final int WORDS = 260;
 
+    private final LengthUnit unit = LengthUnit.chosen();
     private final Envelope within;
     private Button upright;
     private Text place;
@@ -59,10 +61,10 @@ final class GuideDialog extends Dialog {
         level.setText("&Level, at a y counted downwards");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(level);
         Label name = new Label(rows, SWT.NONE);
-        name.setText("&Place from the middle, mm:");
+        name.setText("&Place from the middle, " + unit.label() + ":");
         place = new Text(rows, SWT.BORDER);
         place.setText("0");
-        place.setToolTipText("Millimetres; 3/8in, 10pt and 2*1.5+0.25 are understood.");
+        place.setToolTipText("3/8in, 4mm and 2*1.5+0.25 are understood.");
         place.selectAll();
         GridDataFactory.fillDefaults().grab(true, false).applyTo(place);
         trouble = new Label(rows, SWT.WRAP);
@@ -78,11 +80,12 @@ final class GuideDialog extends Dialog {
         String wrong = "";
         chosenUpright = upright.getSelection();
         try {
-            at = Measure.read(place.getText(), Measure.Kind.LENGTH, at);
+            at = Measure.read(place.getText(), Measure.Kind.LENGTH, at, unit.millimetres());
             double least = chosenUpright ? within.getMinX() : within.getMinY();
             double most = chosenUpright ? within.getMaxX() : within.getMaxY();
             if (at < least || at > most) {
-                wrong = "Write a place between " + Measure.show(least) + " and " + Measure.show(most) + " mm.";
+                wrong = "Write a place between " + unit.show(least) + " and " + unit.show(most) + " " + unit.label()
+                        + ".";
             }
         } catch (MeasureException e) {
             wrong = e.getMessage();

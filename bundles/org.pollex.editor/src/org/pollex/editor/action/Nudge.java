@@ -11,6 +11,7 @@ import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CompoundCommand;
 import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
+import org.pollex.editor.setting.Amount;
 import org.pollex.model.design.Guide;
 import org.pollex.model.design.Mark;
 
@@ -22,33 +23,41 @@ final class Nudge implements Act {
 
     private static final long TOGETHER_MILLIS = 500;
 
-    private final double dx;
-    private final double dy;
+    private final Amount step;
+    private final int right;
+    private final int down;
     private Command last;
     private List<Mark> moved = List.of();
     private long when;
-    private int times;
+    private double length;
 
-    /** @param dx to the right in mm; @param dy down in mm */
-    Nudge(double dx, double dy) {
-        this.dx = dx;
-        this.dy = dy;
+    /**
+     * A step in one direction.
+     *
+     * @param step  how far, mm
+     * @param right 1 to the right, -1 to the left, 0 neither
+     * @param down  1 down, -1 up, 0 neither
+     */
+    Nudge(Amount step, int right, int down) {
+        this.step = step;
+        this.right = right;
+        this.down = down;
     }
 
     @Override
     public boolean possible(Workplace at) {
-        return !at.free().isEmpty() || at.guide().filter(each -> step(each) != 0).isPresent();
+        return !at.free().isEmpty() || at.guide().filter(each -> across(each) != 0).isPresent();
     }
 
-    private double step(Guide guide) {
-        return guide.isUpright() ? dx : dy;
+    private int across(Guide guide) {
+        return guide.isUpright() ? right : down;
     }
 
     @Override
     public void run(Workplace at) {
         if (at.guide().isPresent()) {
             Guide guide = at.guide().get();
-            at.guides().move(guide, guide.getAt() + step(guide));
+            at.guides().move(guide, guide.getAt() + across(guide) * step.value());
             return;
         }
         List<Mark> marks = at.free();
@@ -58,10 +67,10 @@ final class Nudge implements Act {
         if (again) {
             at.session().history().undo();
         }
-        times = again ? times + 1 : 1;
+        length = (again ? length : 0) + step.value();
         CompoundCommand all = new CompoundCommand("Move");
         marks.forEach(each -> all.add(new PlaceMarkCommand("Move", each,
-                Pose.of(each).moved(dx * times, dy * times))));
+                Pose.of(each).moved(right * length, down * length))));
         at.session().run(all);
         last = all;
         moved = marks;

@@ -16,6 +16,7 @@ import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Cursor;
 import org.locationtech.jts.geom.Envelope;
+import org.pollex.editor.setting.Amount;
 import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.Scale;
 import org.pollex.model.design.Guide;
@@ -28,7 +29,6 @@ import org.pollex.model.design.Guide;
 public final class GuideDrag {
 
     private static final int GRAB_PIXELS = 3;
-    private static final int SNAP_PIXELS = 6;
     private static final int STILL_PIXELS = 2;
 
     private final Guides guides;
@@ -146,7 +146,7 @@ public final class GuideDrag {
                 : box.bottom()), wished));
         if (!freely) {
             Snapper.Snap snap = Snapper.snap(new Envelope(upright ? kept : 0, upright ? kept : 0, upright ? 0 : kept,
-                    upright ? 0 : kept), edges.get(), SNAP_PIXELS / pixelsPerMm());
+                    upright ? 0 : kept), edges.get(), Amount.SNAP_PIXELS.value() / pixelsPerMm());
             for (Snapper.Line line : snap.lines()) {
                 if (line.upright() == upright) {
                     return line.at();

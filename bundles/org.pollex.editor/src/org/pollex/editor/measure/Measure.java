@@ -38,13 +38,15 @@ public final class Measure {
     private final String text;
     private final Kind kind;
     private final double present;
+    private final double bare;
     private int at;
     private int depth;
 
-    private Measure(String text, Kind kind, double present) {
+    private Measure(String text, Kind kind, double present, double bare) {
         this.text = text;
         this.kind = kind;
         this.present = present;
+        this.bare = bare;
     }
 
     /** A value, and whether it carries a unit already. */
@@ -52,7 +54,7 @@ public final class Measure {
     }
 
     /**
-     * Reads what was typed.
+     * Reads what was typed into a field that counts in mm, degrees or plain numbers.
      *
      * @param text     what the field says
      * @param kind     what the field holds
@@ -61,11 +63,25 @@ public final class Measure {
      * @throws MeasureException when it cannot be understood, or is not a finite number
      */
     public static double read(String text, Kind kind, double present) throws MeasureException {
-        Measure measure = new Measure(text.strip().toLowerCase(Locale.ROOT), kind, present);
+        return read(text, kind, present, 1);
+    }
+
+    /**
+     * Reads what was typed.
+     *
+     * @param text     what the field says
+     * @param kind     what the field holds
+     * @param present  its value now, which percent refer to
+     * @param bare     what 1 without a unit means, such as 25.4 mm in a field that counts in inches
+     * @return millimetres, degrees or a plain number
+     * @throws MeasureException when it cannot be understood, or is not a finite number
+     */
+    public static double read(String text, Kind kind, double present, double bare) throws MeasureException {
+        Measure measure = new Measure(text.strip().toLowerCase(Locale.ROOT), kind, present, bare);
         if (measure.text.isEmpty()) {
             throw new MeasureException("Write " + measure.example() + ".");
         }
-        double value = measure.sum().number();
+        double value = measure.full(measure.sum()).number();
         if (measure.at < measure.text.length()) {
             throw measure.notUnderstood();
         }
@@ -103,15 +119,22 @@ public final class Measure {
                 + "\" is not understood") + "; write " + example() + ".");
     }
 
+    /** A number without a unit is in the unit of the field. */
+    private Value full(Value value) {
+        return value.unit() ? value : new Value(value.number() * bare, true);
+    }
+
     private Value sum() throws MeasureException {
         Value left = product();
         while (true) {
             if (take('+')) {
                 Value right = product();
-                left = new Value(left.number() + right.number(), left.unit() || right.unit());
+                left = left.unit() == right.unit() ? new Value(left.number() + right.number(), left.unit())
+                        : new Value(full(left).number() + full(right).number(), true);
             } else if (take('-') || take('−')) {
                 Value right = product();
-                left = new Value(left.number() - right.number(), left.unit() || right.unit());
+                left = left.unit() == right.unit() ? new Value(left.number() - right.number(), left.unit())
+                        : new Value(full(left).number() - full(right).number(), true);
             } else {
                 return left;
             }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.pollex.editor.measure.Measure;
 import org.pollex.editor.measure.MeasureException;
+import org.pollex.editor.setting.LengthUnit;
 
 /** Rows of a label and a field. A field gives its value when Enter is pressed or it is left; Escape takes it back. */
 final class Form {
@@ -62,18 +63,27 @@ final class Form {
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(label);
     }
 
+    /**
+     * A number.
+     *
+     * @param name    with ", mm" where it is a length; the unit that was chosen takes its place
+     * @param present the value now; lengths in mm
+     * @param taking  takes the value; lengths in mm
+     */
     Text number(String name, Measure.Kind kind, DoubleSupplier present, Taking taking) {
         Text[] made = new Text[1];
-        made[0] = text(name, () -> Measure.show(present.getAsDouble()), typed -> {
+        LengthUnit unit = kind == Measure.Kind.LENGTH ? LengthUnit.chosen() : LengthUnit.MM;
+        String label = name.replace(", mm", ", " + unit.label());
+        made[0] = text(label, () -> unit.show(present.getAsDouble()), typed -> {
             try {
-                taking.take(Measure.read(typed, kind, present.getAsDouble()));
+                taking.take(Measure.read(typed, kind, present.getAsDouble(), unit.millimetres()));
                 trouble.accept("");
             } catch (MeasureException | IllegalArgumentException e) {
                 trouble.accept(e.getMessage());
             }
         });
         made[0].setToolTipText(kind == Measure.Kind.LENGTH
-                ? "Millimetres; 3/8in, 10pt, 2*1.5+0.25 and 40% are understood." : "A number or a sum; 40% of it too.");
+                ? (unit == LengthUnit.MM ? "Millimetres" : "Inches") + "; 3/8in, 4mm, 2*1.5+0.25 and 40% are understood." : "A number or a sum; 40% of it too.");
         return made[0];
     }
 

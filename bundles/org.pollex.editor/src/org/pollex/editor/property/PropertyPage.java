@@ -7,6 +7,7 @@
 package org.pollex.editor.property;
 
 import java.util.List;
+import java.util.Set;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
@@ -21,6 +22,8 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.session.SessionListener;
+import org.pollex.editor.setting.Choices;
+import org.pollex.editor.setting.LengthUnit;
 import org.pollex.editor.work.Session;
 import org.pollex.model.design.Mark;
 
@@ -49,6 +52,11 @@ public final class PropertyPage extends Page implements IPropertySheetPage, Sess
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         session.add(this);
+        Runnable following = Choices.follow(Set.of(LengthUnit.KEY), () -> scroll.getDisplay().asyncExec(() -> {
+            shown = null;
+            show();
+        }));
+        scroll.addDisposeListener(event -> following.run());
         show();
     }
 

@@ -8,6 +8,7 @@ package org.pollex.editor.side;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -41,6 +42,8 @@ import org.pollex.editor.part.SidePart;
 import org.pollex.editor.part.SideScene;
 import org.pollex.editor.session.DesignPages.PointerListener;
 import org.pollex.editor.session.Known;
+import org.pollex.editor.setting.Amount;
+import org.pollex.editor.setting.Choices;
 import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.CrispRoot;
 import org.pollex.editor.view.GridFigure;
@@ -133,8 +136,10 @@ public final class SidePage implements SideScene {
         showZones();
         rulers = List.of(corner, top, left);
         Runnable following = Shown.follow(this::show);
+        Runnable grids = Choices.follow(Set.of(Amount.GRID_STEP.key()), grid::repaint);
         area.addDisposeListener(event -> {
             following.run();
+            grids.run();
             zones.disposePaths();
         });
         canvas.addListener(SWT.MouseMove, this::pointed);

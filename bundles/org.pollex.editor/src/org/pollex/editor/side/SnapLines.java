@@ -20,6 +20,7 @@ import org.pollex.edit.Pose;
 import org.pollex.editor.figure.ItemLook;
 import org.pollex.editor.look.Look;
 import org.pollex.editor.part.SideScene;
+import org.pollex.editor.setting.Amount;
 import org.pollex.editor.snap.Boxes;
 import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.Scale;
@@ -31,7 +32,6 @@ import org.pollex.model.design.Mark;
  */
 final class SnapLines extends Figure {
 
-    private static final int REACH_PIXELS = 6;
     private static final int FLANK_PIXELS = 3;
 
     private final DoubleSupplier zoom;
@@ -54,7 +54,7 @@ final class SnapLines extends Figure {
     /** The pose shifted onto the lines in reach; nothing is drawn yet. */
     Pose snap(SideScene scene, Mark mark, Pose wished) {
         Snapper.Snap snap = Snapper.snap(Boxes.of(scene.look(mark).hull(), wished), lines(scene, mark),
-                Scale.mm(REACH_PIXELS / zoom.getAsDouble()));
+                Scale.mm(Amount.SNAP_PIXELS.value() / zoom.getAsDouble()));
         found = snap.lines();
         return wished.moved(snap.dx(), snap.dy());
     }

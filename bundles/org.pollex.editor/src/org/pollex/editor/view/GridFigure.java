@@ -12,9 +12,11 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.pollex.editor.setting.Amount;
 
 /**
- * Grid in mm through the middle of the item: as fine as can be told apart, every fifth line stronger. Each line is dark
+ * Grid in mm through the middle of the item: of the step that was chosen, or as fine as can be told apart; every fifth
+ * line stronger. Each line is dark
  * with a light one beside it, so that it reads on any material.
  */
 public final class GridFigure extends Figure {
@@ -31,8 +33,20 @@ public final class GridFigure extends Figure {
         this.zoom = zoom;
     }
 
-    /** Distance of lines in mm at a zoom. */
-    static double step(double pixelsPerMm) {
+    /**
+     * Distance of lines in mm at a zoom.
+     *
+     * @param wished what was chosen, of which only every second, fifth or tenth line is drawn where they lie too close;
+     *               0 for as fine as can be told apart
+     */
+    static double step(double pixelsPerMm, double wished) {
+        if (wished > 0) {
+            double step = wished;
+            for (int i = 0; step * pixelsPerMm < LEAST_PIXELS; i++) {
+                step = wished * Math.pow(10, i / 3) * new double[] {2, 5, 10}[i % 3];
+            }
+            return step;
+        }
         for (double step : STEPS) {
             if (step * pixelsPerMm >= LEAST_PIXELS) {
                 return step;
@@ -49,7 +63,7 @@ public final class GridFigure extends Figure {
     @Override
     protected void paintFigure(Graphics graphics) {
         double scale = zoom.getAsDouble();
-        double step = step(scale * Scale.UM) * Scale.UM;
+        double step = step(scale * Scale.UM, Amount.GRID_STEP.value()) * Scale.UM;
         Rectangle box = graphics.getClip(new Rectangle()).intersect(getBounds());
         if (box.isEmpty()) {
             return;

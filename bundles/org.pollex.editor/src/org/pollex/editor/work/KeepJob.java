@@ -14,14 +14,15 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.pollex.editor.setting.Amount;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 
-/** Writes the newest copy of unsaved work a moment after it changed. */
+/** Writes the newest copy of unsaved work a moment after it changed, as long as was chosen. */
 public final class KeepJob extends Job {
 
-    private static final long PAUSE = 1000;
+    private static final int MILLIS = 1000;
 
     private final Recovery recovery;
     private final Path file;
@@ -43,7 +44,7 @@ public final class KeepJob extends Job {
     /** Keeps a copy that nobody changes any more; {@code base} is the SHA-256 of the file it began from. */
     public void keep(Design copy, String base) {
         newest.set(new Work(copy, base));
-        schedule(PAUSE);
+        schedule(Math.round(Amount.KEEP_SECONDS.value() * MILLIS));
     }
 
     /** What was set aside goes as soon as newer work, which holds it, is kept. */

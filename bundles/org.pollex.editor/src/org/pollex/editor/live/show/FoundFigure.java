@@ -21,12 +21,13 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.pollex.editor.figure.ItemFigure;
 import org.pollex.editor.figure.Paths;
+import org.pollex.editor.setting.LeastShown;
 import org.pollex.editor.view.Scale;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 
 /**
- * Findings of the last check at their places: errors solid, warnings dashed. What concerns a whole side is not drawn.
+ * Findings of the last check at their places: errors solid, what is milder dashed, as far down as was chosen. What concerns a whole side is not drawn.
  */
 final class FoundFigure extends Figure {
 
@@ -48,7 +49,7 @@ final class FoundFigure extends Figure {
         dispose();
         for (Finding each : findings) {
             Geometry where = each.where();
-            if (each.waived() || where.isEmpty() || each.severity() == Severity.INFO
+            if (each.waived() || where.isEmpty() || !LeastShown.shows(each.severity())
                     || where.getEnvelopeInternal().getArea() > WHOLE * item.getArea()) {
                 continue;
             }

@@ -8,6 +8,7 @@ package org.pollex.editor.live.show;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -30,6 +31,8 @@ import org.pollex.editor.live.MarkMeasure;
 import org.pollex.editor.live.Readout;
 import org.pollex.editor.live.ThinPlace;
 import org.pollex.editor.live.ZoneParts;
+import org.pollex.editor.setting.Choices;
+import org.pollex.editor.setting.LeastShown;
 import org.pollex.editor.side.Shown;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.part.MarkPart;
@@ -94,7 +97,10 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         measuring.setPriority(Job.INTERACTIVE);
         page.add(this);
         session.add(this);
+        Runnable following = Choices.follow(Set.of(LeastShown.KEY), () -> soon(() -> session.known()
+                .ifPresent(this::known)));
         page.control().addDisposeListener(event -> {
+            following.run();
             session.remove(this);
             measuring.cancel();
             gesture.end();
