@@ -23,8 +23,8 @@ import org.pollex.model.design.Guide;
 
 /**
  * One gesture with a guide: drawn out of a ruler it makes one, over the drawing it moves one, let go outside the
- * drawing it removes it. Places are pixels of the drawing surface. While Alt is held the guide does not keep to the middle of
- * the item and the edges of its zones.
+ * drawing it removes it. Places are pixels of the drawing surface. While Alt is held the guide does not keep to the
+ * middle of the item and the edges of its zones.
  */
 public final class GuideDrag {
 

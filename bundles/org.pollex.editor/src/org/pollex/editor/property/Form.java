@@ -83,7 +83,8 @@ final class Form {
             }
         });
         made[0].setToolTipText(kind == Measure.Kind.LENGTH
-                ? (unit == LengthUnit.MM ? "Millimetres" : "Inches") + "; 3/8in, 4mm, 2*1.5+0.25 and 40% are understood." : "A number or a sum; 40% of it too.");
+                ? (unit == LengthUnit.MM ? "Millimetres" : "Inches")
+                        + "; 3/8in, 4mm, 2*1.5+0.25 and 40% are understood." : "A number or a sum; 40% of it too.");
         return made[0];
     }
 

@@ -27,7 +27,8 @@ import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 
 /**
- * Findings of the last check at their places: errors solid, what is milder dashed, as far down as was chosen. What concerns a whole side is not drawn.
+ * Findings of the last check at their places: errors solid, what is milder dashed, as far down as was chosen.
+ * What concerns a whole side is not drawn.
  */
 final class FoundFigure extends Figure {
 

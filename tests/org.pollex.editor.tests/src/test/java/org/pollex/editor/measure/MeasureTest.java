@@ -53,4 +53,12 @@ class MeasureTest {
     void shown(double value, String expected) {
         assertEquals(expected, Measure.show(value));
     }
+
+    /** A field that counts in inches, its value 20 mm: only what carries no unit is in inches. */
+    @ParameterizedTest
+    @CsvSource({"1, 25.4", "3 mm, 3", "0.5+1mm, 13.7", "1mm+0.5, 13.7", "2*0.1, 5.08", "1/4, 6.35", "1/4in, 6.35",
+        "50%, 10", "50%-0.1, 7.46", "(1+1)/2, 25.4", "-0.1, -2.54", "1cm, 10"})
+    void numbersWithoutAUnitAreInTheUnitOfTheField(String typed, double expected) throws MeasureException {
+        assertEquals(expected, Measure.read(typed, Kind.LENGTH, 20, 25.4), 1e-9);
+    }
 }
