@@ -12,6 +12,7 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.IViewDescriptor;
+import org.pollex.app.problem.ProblemsView;
 
 /**
  * How are views and the editor laid out for making one design? Jobs on the left, the design in the middle, its findings
@@ -23,7 +24,7 @@ public class MakingPerspective implements IPerspectiveFactory {
     public static final String ID = "org.pollex.app.making";
 
     private static final Set<String> PLATFORM = Set.of(IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE,
-            IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROGRESS_VIEW);
+            IPageLayout.ID_PROGRESS_VIEW);
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -42,7 +43,7 @@ public class MakingPerspective implements IPerspectiveFactory {
         pictures.addPlaceholder("org.pollex.app.help");
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         add(below, "org.pollex.ui.review.findings");
-        add(below, IPageLayout.ID_PROBLEM_VIEW);
+        add(below, ProblemsView.ID);
         offer(layout, ReviewingPerspective.ID);
     }
 

@@ -9,6 +9,7 @@ package org.pollex.app;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.pollex.app.problem.ProblemsView;
 
 /** How are views and the editor laid out for reviewing the designs of many jobs? The review has most of the room. */
 public class ReviewingPerspective implements IPerspectiveFactory {
@@ -25,7 +26,7 @@ public class ReviewingPerspective implements IPerspectiveFactory {
         IFolderLayout desk = layout.createFolder("desk", IPageLayout.TOP, 0.62f, editors);
         MakingPerspective.add(desk, "org.pollex.ui.review.desk");
         IFolderLayout below = layout.createFolder("below", IPageLayout.RIGHT, 0.5f, editors);
-        MakingPerspective.add(below, IPageLayout.ID_PROBLEM_VIEW);
+        MakingPerspective.add(below, ProblemsView.ID);
         MakingPerspective.add(below, "org.pollex.ui.pictures.mockup");
         below.addPlaceholder("org.pollex.ui.review.findings");
         below.addPlaceholder("org.pollex.app.help");

@@ -8,7 +8,7 @@ package org.pollex.markers;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,11 +17,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceDelta;
+import org.eclipse.core.resources.IResourceProxyVisitor;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
@@ -29,12 +32,14 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.ISchedulingRule;
+import org.pollex.model.store.JobFolder;
 import org.pollex.rules.Suite;
 
 /**
- * Checks designs that were saved, in the background, and puts what it finds on them. A changed job, catalogue or art
- * file has the designs of its folder checked again. Holds no part of the workspace while it works, so that nothing
- * waits for it; when it is cancelled, what was not reached is checked next time.
+ * Checks designs that were saved, in the background, and puts what it finds on them. A changed catalogue has the designs
+ * in and below its folder checked again, a job those beside it, and art, wherever it lies, those that place it. Holds
+ * no part of the workspace while it works, so that nothing waits for it. When it is cancelled, what was not reached is
+ * marked as not checked, and checked the next time, also after a new start.
  */
 public final class FindingsBuilder extends IncrementalProjectBuilder {
 
@@ -42,7 +47,11 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
     public static final String ID = "org.pollex.markers.builder";
 
     private static final String DESIGN = "design";
-    private static final Set<String> SHARED = Set.of("job", "catalogue", "svg");
+    private static final String JOB = "job";
+    private static final String CATALOGUE = "catalogue";
+    /** Folders whose files are made by the suite and change no check. */
+    private static final Set<String> MADE = Set.of("revisions", JobFolder.OUTPUT);
+    private static final long LOOK_MILLIS = 100;
 
     private final Set<IFile> left = new LinkedHashSet<>();
 
@@ -55,13 +64,16 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
     protected IProject[] build(int kind, Map<String, String> args, IProgressMonitor monitor) throws CoreException {
         IResourceDelta delta = kind == FULL_BUILD ? null : getDelta(getProject());
         Set<IFile> designs = new LinkedHashSet<>(left);
+        designs.addAll(FindingMarkers.uncheckedBelow(getProject()));
         if (delta == null) {
-            designs(getProject(), designs);
+            designs(getProject(), IResource.DEPTH_INFINITE, designs);
         } else {
+            Set<IFile> art = new LinkedHashSet<>();
             delta.accept(each -> {
-                changed(each, designs);
-                return true;
+                changed(each, designs, art);
+                return !MADE.contains(each.getResource().getName());
             });
+            placing(art, designs);
         }
         designs.removeIf(each -> !each.exists());
         check(designs, SubMonitor.convert(monitor, "Checking designs", Math.max(1, designs.size())));
@@ -74,33 +86,54 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
         getProject().deleteMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_INFINITE);
     }
 
-    private static void changed(IResourceDelta delta, Set<IFile> designs) throws CoreException {
+    private static void changed(IResourceDelta delta, Set<IFile> designs, Set<IFile> art) throws CoreException {
         if (!(delta.getResource() instanceof IFile file) || delta.getKind() == IResourceDelta.CHANGED
                 && (delta.getFlags() & (IResourceDelta.CONTENT | IResourceDelta.REPLACED)) == 0) {
             return;
         }
-        String extension = String.valueOf(file.getFileExtension());
-        if (DESIGN.equals(extension)) {
-            // numbered folders below "revisions" hold copies that are kept, not checked
-            if (delta.getKind() != IResourceDelta.REMOVED
-                    && !Arrays.asList(file.getProjectRelativePath().segments()).contains("revisions")) {
-                designs.add(file);
+        switch (String.valueOf(file.getFileExtension())) {
+            case DESIGN -> {
+                if (delta.getKind() != IResourceDelta.REMOVED) {
+                    designs.add(file);
+                }
             }
-        } else if (SHARED.contains(extension) && file.getParent() != null) {
-            IContainer folder = file.getParent();
-            boolean art = "art".equals(folder.getName()) && folder.getParent() != null;
-            designs(art ? folder.getParent() : folder, designs);
+            case JOB -> designs(file.getParent(), IResource.DEPTH_ONE, designs);
+            case CATALOGUE -> designs(file.getParent(), IResource.DEPTH_INFINITE, designs);
+            default -> art.add(file);
         }
     }
 
-    private static void designs(IContainer container, Set<IFile> designs) throws CoreException {
+    private static void designs(IContainer container, int depth, Set<IFile> designs) throws CoreException {
         if (container.isAccessible()) {
-            container.accept(proxy -> {
+            container.accept((IResourceProxyVisitor) proxy -> {
                 if (proxy.getType() == IResource.FILE && proxy.getName().endsWith("." + DESIGN)) {
                     designs.add((IFile) proxy.requestResource());
                 }
-                return !"revisions".equals(proxy.getName());
-            }, IResource.NONE);
+                // folders below these hold copies that are kept, not checked
+                return !MADE.contains(proxy.getName());
+            }, depth, IResource.NONE);
+        }
+    }
+
+    /** Adds the designs that place changed files. Art lies in the folder of its design or in folders below. */
+    private static void placing(Set<IFile> art, Set<IFile> designs) throws CoreException {
+        Set<Path> files = new HashSet<>();
+        Set<IFile> near = new LinkedHashSet<>();
+        Set<IContainer> seen = new HashSet<>();
+        for (IFile file : art) {
+            if (file.getLocation() != null) {
+                files.add(file.getLocation().toPath().normalize());
+                for (IContainer each = file.getParent(); each != null && each.getType() == IResource.FOLDER
+                        && seen.add(each); each = each.getParent()) {
+                    designs(each, IResource.DEPTH_ONE, near);
+                }
+            }
+        }
+        near.removeAll(designs);
+        for (IFile each : near) {
+            if (each.getLocation() != null && ArtUse.uses(each.getLocation().toPath(), files)) {
+                designs.add(each);
+            }
         }
     }
 
@@ -118,17 +151,16 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
             List<Future<DesignCheck>> answers = new ArrayList<>();
             for (IFile file : designs) {
                 Path path = file.getLocation() == null ? null : file.getLocation().toPath();
-                if (path != null) {
+                if (path == null) {
+                    open.remove(file);
+                } else {
                     files.add(file);
                     answers.add(lanes.submit(() -> DesignCheck.of(path, suite)));
                 }
             }
             for (int i = 0; i < files.size(); i++) {
-                if (progress.isCanceled() || isInterrupted()) {
-                    throw new OperationCanceledException();
-                }
                 progress.subTask(files.get(i).getName() + ", " + (i + 1) + " of " + files.size());
-                FindingMarkers.replace(files.get(i), answer(files.get(i), answers.get(i)));
+                FindingMarkers.replace(files.get(i), answer(files.get(i), answers.get(i), progress), suite);
                 open.remove(files.get(i));
                 progress.worked(1);
             }
@@ -139,16 +171,31 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
             lanes.shutdownNow();
             left.clear();
             left.addAll(open);
+            if (progress.isCanceled()) {
+                for (IFile each : open) {
+                    FindingMarkers.unchecked(each);
+                }
+            }
         }
     }
 
-    private static DesignCheck answer(IFile file, Future<DesignCheck> answer) throws InterruptedException {
-        try {
-            return answer.get();
-        } catch (ExecutionException e) {
-            ILog.of(FindingsBuilder.class).error(file.getName() + " could not be checked", e.getCause());
-            return new DesignCheck(List.of(), java.util.Optional.of(
-                    file.getName() + " could not be checked; what went wrong is in the log."));
+    /** Waits for an answer, as long as nobody cancels or needs what this build keeps from him. */
+    private DesignCheck answer(IFile file, Future<DesignCheck> answer, SubMonitor progress)
+            throws InterruptedException {
+        while (true) {
+            if (progress.isCanceled() || isInterrupted()) {
+                throw new OperationCanceledException();
+            }
+            try {
+                return answer.get(LOOK_MILLIS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                // look whether it is cancelled, and wait on
+                continue;
+            } catch (ExecutionException e) {
+                ILog.of(FindingsBuilder.class).error(file.getName() + " could not be checked", e.getCause());
+                return new DesignCheck(List.of(), java.util.Optional.of(
+                        file.getName() + " could not be checked; what went wrong is in the log."));
+            }
         }
     }
 }

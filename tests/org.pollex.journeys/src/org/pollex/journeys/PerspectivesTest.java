@@ -42,7 +42,7 @@ class PerspectivesTest {
     private static final String[] MAKING = {"org.pollex.ui.jobs.tree", "org.pollex.ui.review.findings",
         "org.pollex.ui.pictures.truesize", "org.pollex.ui.pictures.loupe", "org.pollex.ui.pictures.mockup",
         "org.eclipse.ui.views.PropertySheet", "org.eclipse.ui.views.ContentOutline",
-        "org.eclipse.ui.views.ProblemView"};
+        "org.pollex.app.problem.list"};
     private static final String[] REVIEWING = {"org.pollex.ui.jobs.tree", "org.pollex.ui.review.desk"};
 
     @TempDir

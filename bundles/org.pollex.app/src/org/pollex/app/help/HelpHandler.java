@@ -20,7 +20,7 @@ public final class HelpHandler extends AbstractHandler {
 
     /** Beginnings of ids of views and editors, and the page about them. */
     private static final Map<String, String> ABOUT = Map.of("org.pollex.editor.", "placing",
-            "org.pollex.ui.review.findings", "findings", "org.eclipse.ui.views.ProblemView", "findings",
+            "org.pollex.ui.review.findings", "findings", "org.pollex.app.problem.list", "findings",
             "org.pollex.ui.review.desk", "review", "org.pollex.ui.pictures.", "pictures",
             "org.eclipse.ui.views.PropertySheet", "placing", "org.eclipse.ui.views.ContentOutline", "placing");
 
