@@ -7,10 +7,12 @@
 package org.pollex.app;
 
 import java.util.List;
+import java.util.Map;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
@@ -27,6 +29,12 @@ import org.eclipse.ui.ide.IDE;
  * left, and saves the workspace when it closes.
  */
 class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    private static final Map<String, String> PROBLEM_IMAGES = Map.of(
+            "IMG_OBJS_ERROR_PATH", "icons/full/obj16/error_tsk.svg",
+            "IMG_OBJS_WARNING_PATH", "icons/full/obj16/warn_tsk.svg",
+            "IMG_OBJS_INFO_PATH", "icons/full/obj16/info_tsk.svg",
+            "IMG_DLGBAN_QUICKFIX_DLG", "icons/full/wizban/quick_fix.svg");
 
     private final List<String> words;
     private final StartClock clock = new StartClock();
@@ -57,6 +65,9 @@ class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
         configurer.setSaveAndRestore(true);
         // Without these adapters, views over files show nothing.
         IDE.registerAdapters();
+        // The platform's list of problems and its dialog of remedies look these up and leave it to us to bring them.
+        PROBLEM_IMAGES.forEach((name, path) -> ResourceLocator.imageDescriptorFromBundle("org.eclipse.ui.ide", path)
+                .ifPresent(each -> configurer.declareImage(name, each, true)));
     }
 
     @Override

@@ -199,6 +199,7 @@ class RecheckTest {
         assertEquals("front", row.getText(column(tree, "Side")));
         assertEquals("0.15 mm", row.getText(column(tree, "Limit")));
         assertEquals("Line too thin", row.getText(column(tree, "Check")));
+        Window.idle();
         Picture.take(Window.display(), "problems");
         Window.page().hideView(view);
     }
