@@ -26,6 +26,7 @@ import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.print.arrange.ArrangeLimits;
 import org.pollex.print.arrange.TooIntricateException;
 import org.pollex.print.item.Item;
@@ -180,7 +181,8 @@ public final class DesignPrinter {
         } catch (TooIntricateException e) {
             throw SidePrinter.refusal(art == null ? MarkPlace.label(mark) : art.name(), e);
         }
-        throw new PrintException("Mark " + MarkPlace.label(mark) + " is of a kind that cannot be printed: "
-                + mark.eClass().getName() + ".");
+        throw new PrintException(MarkPlace.label(mark) + " is of the unknown kind "
+                + (mark instanceof UnknownMark unknown ? unknown.getKind() : mark.eClass().getName())
+                + "; it is kept, but cannot be printed or checked.");
     }
 }

@@ -257,7 +257,7 @@ class EditorFileTest {
     void anUnknownElementIsLeftOutWhenAsked() throws Exception {
         Path file = Samples.ferry(folder, "strange");
         String strange = Files.readString(file).replaceFirst("(<layers[^>]*>)",
-                "$1<marks xsi:type=\"design:Hologram\"/>");
+                "$1<glow/>");
         Files.writeString(file, strange);
         open(file);
         assertNull(session);
@@ -272,7 +272,28 @@ class EditorFileTest {
         assertEquals(strange, Files.readString(file), "opening wrote");
         move(1);
         editor.doSave(new NullProgressMonitor());
-        assertFalse(Files.readString(file).contains("Hologram"));
+        assertFalse(Files.readString(file).contains("glow"));
+    }
+
+    @Test
+    void aMarkOfAnUnknownKindIsShownMovedAndKept() throws Exception {
+        Path file = Samples.ferry(folder, "newer");
+        Files.writeString(file, Files.readString(file).replaceFirst("(<layers[^>]*>)", "$1<marks "
+                + "xsi:type=\"design:Hologram\" id=\"h1\" name=\"Shimmer\" y=\"8\" depth=\"3\"><spot/></marks>"));
+        open(file);
+        Window.until("it is told what is not printed", () -> session.trouble().isPresent());
+        assertTrue(session.trouble().get().contains("Hologram"), session.trouble().get());
+        Window.until("the rest is printed", session::fresh);
+        Window.idle();
+        Picture.take(Window.display(), "editor-unknown-kind");
+        Mark shimmer = session.design().getSides().get(0).getLayers().get(0).getMarks().get(0);
+        assertTrue(session.known().orElseThrow().printed().sides().get(0).regions().size() > 0, "the boat prints");
+        session.run(new PlaceMarkCommand("Move", shimmer, Pose.of(shimmer).moved(0, -1)));
+        editor.doSave(new NullProgressMonitor());
+        String saved = Files.readString(file);
+        assertTrue(saved.contains("xsi:type=\"design:Hologram\"") && saved.contains("depth=\"3\"><spot/></marks>")
+                && saved.contains("y=\"7.0\""), saved);
+        assertFalse(editor.isDirty());
     }
 
     @Test

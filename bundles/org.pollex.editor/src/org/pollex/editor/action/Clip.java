@@ -76,7 +76,7 @@ public record Clip(Path from, List<Mark> marks) {
         } catch (IllegalArgumentException | java.nio.file.FileSystemNotFoundException e) {
             return Optional.empty();
         }
-        Design design = ModelFiles.DESIGNS.read(new ByteArrayInputStream(
+        Design design = ModelFiles.DESIGNS.readKeeping(new ByteArrayInputStream(
                 text.substring(line + 1).getBytes(StandardCharsets.UTF_8)), "the clipboard");
         List<Mark> marks = new ArrayList<>();
         design.getSides().forEach(side -> side.getLayers().forEach(layer -> layer.getMarks()

@@ -15,6 +15,7 @@ import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.ShapeKind;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
+import org.pollex.model.design.UnknownMark;
 
 /** How is a line of the tree called, and what is said about it? */
 final class LayerWords {
@@ -45,6 +46,9 @@ final class LayerWords {
         }
         if (mark instanceof PlainShape shape) {
             return shape.getKind() == ShapeKind.ELLIPSE ? "Ellipse" : "Rectangle";
+        }
+        if (mark instanceof UnknownMark unknown) {
+            return unknown.getKind();
         }
         return mark instanceof Placement ? "Art" : "Mark";
     }

@@ -113,7 +113,7 @@ public final class DesignEditor extends EditorPart {
     /** Opens the file and shows it, or why it cannot be shown. */
     private void open() {
         try {
-            show(ModelFiles.DESIGNS.open(file), false);
+            show(ModelFiles.DESIGNS.openKeeping(file), false);
         } catch (StoreException e) {
             clear();
             TroublePage.create(body, file.getFileName().toString(), e.getMessage(), cures(e.reason()));
@@ -294,7 +294,7 @@ public final class DesignEditor extends EditorPart {
     private void readAnew() {
         unsaved.drop();
         try {
-            session.take(ModelFiles.DESIGNS.open(file), false);
+            session.take(ModelFiles.DESIGNS.openKeeping(file), false);
             firePropertyChange(PROP_DIRTY);
             lookAtDisk();
         } catch (StoreException e) {

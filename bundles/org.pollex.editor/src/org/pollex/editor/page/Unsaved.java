@@ -61,7 +61,7 @@ final class Unsaved {
         try {
             keeping.takeOver();
             session.run(new BringBackCommand("Bring back unsaved work", session.design(),
-                    ModelFiles.DESIGNS.read(new ByteArrayInputStream(kept.bytes()), file.toString())));
+                    ModelFiles.DESIGNS.readKeeping(new ByteArrayInputStream(kept.bytes()), file.toString())));
         } catch (StoreException e) {
             bar.show(SUBJECT, "The unsaved work cannot be read and is left where it is. " + e.getMessage());
         }

@@ -34,6 +34,7 @@ import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.PrintedSide;
 
@@ -63,6 +64,9 @@ final class MarkForm {
             rows.shape(shape);
         } else if (mark instanceof Placement placement) {
             rows.art(placement);
+        } else if (mark instanceof UnknownMark unknown) {
+            form.heading("Unknown kind: " + unknown.getKind());
+            return;
         }
         form.check("Prints over what lies below", mark::isOverprint,
                 on -> session.run(new SetOverprintCommand(mark, on)));

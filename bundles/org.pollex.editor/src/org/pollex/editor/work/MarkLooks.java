@@ -36,6 +36,7 @@ import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.print.InkRegion;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
@@ -117,6 +118,10 @@ final class MarkLooks {
         } else if (mark instanceof PlainShape shape) {
             key.append('|').append(List.of(shape.getKind(), shape.getWidth(), shape.getHeight(),
                     shape.getLineWidth(), Objects.toString(shape.getInk())));
+        }
+        if (mark instanceof UnknownMark) {
+            // its look tells its name
+            key.append('|').append(mark.getName());
         }
         return key.toString();
     }

@@ -25,6 +25,7 @@ import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 import org.pollex.model.design.Side;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.print.DesignPrinter;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
@@ -99,7 +100,7 @@ final class PrintJob extends Job {
         return Status.OK_STATUS;
     }
 
-    /** Prints a design; marks whose art cannot be had are left out and told in {@code left}. */
+    /** Prints a design; marks whose art cannot be had, or whose kind is unknown, are left out and told in {@code left}. */
     private Printed print(Design design, List<String> left)
             throws PrintException, ItemException, ArtException {
         DesignPrinter printer = suite.printer(design, art, new ShippedLettering());
@@ -128,6 +129,10 @@ final class PrintJob extends Job {
                     marks.remove(mark);
                     left.add(e.getMessage());
                 }
+            } else if (mark instanceof UnknownMark unknown && !mark.isHidden()) {
+                marks.remove(mark);
+                left.add((mark.getName() == null ? "A mark" : mark.getName()) + " is of the unknown kind "
+                        + unknown.getKind() + "; it is kept, but neither printed nor checked.");
             }
         }
     }

@@ -89,6 +89,15 @@ public interface DesignFactory extends EFactory {
     PlainShape createPlainShape();
 
     /**
+     * Returns a new object of class '<em>Unknown Mark</em>'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return a new object of class '<em>Unknown Mark</em>'.
+     * @generated
+     */
+    UnknownMark createUnknownMark();
+
+    /**
      * Returns a new object of class '<em>Guide</em>'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->

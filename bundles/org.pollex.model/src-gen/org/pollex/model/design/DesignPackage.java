@@ -887,6 +887,133 @@ public interface DesignPackage extends EPackage {
     int PLAIN_SHAPE_FEATURE_COUNT = MARK_FEATURE_COUNT + 5;
 
     /**
+     * The meta object id for the '{@link org.pollex.model.design.impl.UnknownMarkImpl <em>Unknown Mark</em>}' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.design.impl.UnknownMarkImpl
+     * @see org.pollex.model.design.impl.DesignPackageImpl#getUnknownMark()
+     * @generated
+     */
+    int UNKNOWN_MARK = 8;
+
+    /**
+     * The feature id for the '<em><b>Id</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__ID = MARK__ID;
+
+    /**
+     * The feature id for the '<em><b>Name</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__NAME = MARK__NAME;
+
+    /**
+     * The feature id for the '<em><b>Hidden</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__HIDDEN = MARK__HIDDEN;
+
+    /**
+     * The feature id for the '<em><b>Locked</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__LOCKED = MARK__LOCKED;
+
+    /**
+     * The feature id for the '<em><b>X</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__X = MARK__X;
+
+    /**
+     * The feature id for the '<em><b>Y</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__Y = MARK__Y;
+
+    /**
+     * The feature id for the '<em><b>Scale</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__SCALE = MARK__SCALE;
+
+    /**
+     * The feature id for the '<em><b>Turn</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__TURN = MARK__TURN;
+
+    /**
+     * The feature id for the '<em><b>Mirror</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__MIRROR = MARK__MIRROR;
+
+    /**
+     * The feature id for the '<em><b>Overprint</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__OVERPRINT = MARK__OVERPRINT;
+
+    /**
+     * The feature id for the '<em><b>Kind</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__KIND = MARK_FEATURE_COUNT + 0;
+
+    /**
+     * The feature id for the '<em><b>Rest</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK__REST = MARK_FEATURE_COUNT + 1;
+
+    /**
+     * The number of structural features of the '<em>Unknown Mark</em>' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int UNKNOWN_MARK_FEATURE_COUNT = MARK_FEATURE_COUNT + 2;
+
+    /**
      * The meta object id for the '{@link org.pollex.model.design.impl.GuideImpl <em>Guide</em>}' class.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -894,7 +1021,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getGuide()
      * @generated
      */
-    int GUIDE = 8;
+    int GUIDE = 9;
 
     /**
      * The feature id for the '<em><b>Upright</b></em>' attribute.
@@ -931,7 +1058,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getShapeKind()
      * @generated
      */
-    int SHAPE_KIND = 9;
+    int SHAPE_KIND = 10;
 
 
     /**
@@ -1510,6 +1637,38 @@ public interface DesignPackage extends EPackage {
     EAttribute getPlainShape_Ink();
 
     /**
+     * Returns the meta object for class '{@link org.pollex.model.design.UnknownMark <em>Unknown Mark</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for class '<em>Unknown Mark</em>'.
+     * @see org.pollex.model.design.UnknownMark
+     * @generated
+     */
+    EClass getUnknownMark();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.UnknownMark#getKind <em>Kind</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Kind</em>'.
+     * @see org.pollex.model.design.UnknownMark#getKind()
+     * @see #getUnknownMark()
+     * @generated
+     */
+    EAttribute getUnknownMark_Kind();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.UnknownMark#getRest <em>Rest</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Rest</em>'.
+     * @see org.pollex.model.design.UnknownMark#getRest()
+     * @see #getUnknownMark()
+     * @generated
+     */
+    EAttribute getUnknownMark_Rest();
+
+    /**
      * Returns the meta object for class '{@link org.pollex.model.design.Guide <em>Guide</em>}'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -2012,6 +2171,32 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EAttribute PLAIN_SHAPE__INK = eINSTANCE.getPlainShape_Ink();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.design.impl.UnknownMarkImpl <em>Unknown Mark</em>}' class.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.design.impl.UnknownMarkImpl
+         * @see org.pollex.model.design.impl.DesignPackageImpl#getUnknownMark()
+         * @generated
+         */
+        EClass UNKNOWN_MARK = eINSTANCE.getUnknownMark();
+
+        /**
+         * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute UNKNOWN_MARK__KIND = eINSTANCE.getUnknownMark_Kind();
+
+        /**
+         * The meta object literal for the '<em><b>Rest</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute UNKNOWN_MARK__REST = eINSTANCE.getUnknownMark_Rest();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.design.impl.GuideImpl <em>Guide</em>}' class.

@@ -18,11 +18,15 @@ import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.DesignPackage;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.model.store.StoreException.Reason;
 
 /**
  * Builds model objects from the elements of a file in the current format. It reads what EMF writes as XMI and nothing
- * beyond: no link into another file, no package found by a location, nothing unknown passed over.
+ * beyond: no link into another file, no package found by a location, nothing unknown passed over. Marks of unknown
+ * kinds can be kept, to be written again as they were.
  */
 final class ModelReader {
 
@@ -34,17 +38,28 @@ final class ModelReader {
     private final FileKind kind;
     private final Set<String> ids = new HashSet<>();
     private final List<String> leftOut;
+    private final boolean keeps;
 
-    /** Refuses a file with anything unknown in it. */
-    ModelReader(String file, FileKind kind) {
-        this(file, kind, null);
-    }
-
-    /** @param leftOut takes a sentence for each unknown thing, which is left out; null when the file is refused */
-    ModelReader(String file, FileKind kind, List<String> leftOut) {
+    private ModelReader(String file, FileKind kind, List<String> leftOut, boolean keeps) {
         this.file = file;
         this.kind = kind;
         this.leftOut = leftOut;
+        this.keeps = keeps;
+    }
+
+    /** Refuses a file with anything unknown in it. */
+    static ModelReader strict(String file, FileKind kind) {
+        return new ModelReader(file, kind, null, false);
+    }
+
+    /** Keeps marks of unknown kinds as {@link UnknownMark}; refuses a file with anything else unknown in it. */
+    static ModelReader keeping(String file, FileKind kind) {
+        return new ModelReader(file, kind, null, true);
+    }
+
+    /** @param leftOut takes a sentence for each unknown thing, which is left out */
+    static ModelReader without(String file, FileKind kind, List<String> leftOut) {
+        return new ModelReader(file, kind, leftOut, false);
     }
 
     /** Builds the whole model. */
@@ -80,6 +95,11 @@ final class ModelReader {
             if (feature instanceof EAttribute attribute) {
                 add(object, feature, text(attribute, child));
             } else {
+                Optional<EObject> kept = kept((EReference) feature, child);
+                if (kept.isPresent()) {
+                    add(object, feature, kept.get());
+                    continue;
+                }
                 Optional<EClass> childType = childType((EReference) feature, child);
                 if (childType.isPresent()) {
                     add(object, feature, build(childType.get(), child));
@@ -102,6 +122,41 @@ final class ModelReader {
         }
     }
 
+    /** A mark of an unknown kind; empty when the child is none, or holds what cannot be kept. */
+    private Optional<EObject> kept(EReference reference, XmlElement child) throws StoreException {
+        Optional<String> named = UnknownMarks.kind(child);
+        if (!keeps || reference.getEReferenceType() != DesignPackage.Literals.MARK || named.isEmpty()
+                || known(reference, child).isPresent()) {
+            return Optional.empty();
+        }
+        Optional<String> rest = UnknownMarks.rest(child);
+        if (rest.isEmpty()) {
+            return Optional.empty();
+        }
+        UnknownMark mark = DesignFactory.eINSTANCE.createUnknownMark();
+        mark.setKind(named.get());
+        mark.setRest(rest.get());
+        for (EAttribute attribute : DesignPackage.Literals.MARK.getEAllAttributes()) {
+            String text = child.attributes().get(attribute.getName());
+            if (text != null) {
+                mark.eSet(attribute, value(attribute, text, child));
+            }
+        }
+        check(mark, child);
+        return Optional.of(mark);
+    }
+
+    /** The type that a child names, when it is one that a file may hold there. */
+    private static Optional<EClass> known(EReference reference, XmlElement child) {
+        EClass expected = reference.getEReferenceType();
+        String named = child.attributes().getOrDefault(XmlHandler.TYPE, "");
+        String space = "{" + expected.getEPackage().getNsURI() + "}";
+        EClassifier found = named.startsWith(space)
+                ? expected.getEPackage().getEClassifier(named.substring(space.length())) : null;
+        return found instanceof EClass type && !type.isAbstract() && expected.isSuperTypeOf(type)
+                && type != DesignPackage.Literals.UNKNOWN_MARK ? Optional.of(type) : Optional.empty();
+    }
+
     /** Empty when the child is of an unknown type and left out. */
     private Optional<EClass> childType(EReference reference, XmlElement child) throws StoreException {
         EClass expected = reference.getEReferenceType();
@@ -112,14 +167,11 @@ final class ModelReader {
             }
             return Optional.of(expected);
         }
-        String space = "{" + expected.getEPackage().getNsURI() + "}";
-        EClassifier found = named.startsWith(space)
-                ? expected.getEPackage().getEClassifier(named.substring(space.length())) : null;
-        if (!(found instanceof EClass type) || type.isAbstract() || !expected.isSuperTypeOf(type)) {
+        Optional<EClass> type = known(reference, child);
+        if (type.isEmpty()) {
             unknown(child, "type " + Quoted.of(named.substring(named.indexOf('}') + 1)));
-            return Optional.empty();
         }
-        return Optional.of(type);
+        return type;
     }
 
     private Object text(EAttribute attribute, XmlElement element) throws StoreException {

@@ -54,8 +54,7 @@ public final class ModelStore<T extends EObject> {
      *         message names it, and {@link #recover(Path)} opens it
      */
     public Opened<T> open(Path file) throws StoreException {
-        byte[] bytes = files.read(file).orElseThrow(() -> new StoreException(Reason.MISSING, file.toString(),
-                "there is no such file; check the name and the folder."));
+        byte[] bytes = files.read(file).orElseThrow(() -> missing(file));
         try {
             return parse(bytes, file);
         } catch (StoreException e) {
@@ -78,9 +77,32 @@ public final class ModelStore<T extends EObject> {
      * @throws StoreException as {@link #open(Path)} does for any other reason
      */
     public Opened<T> openWithout(Path file, List<String> leftOut) throws StoreException {
-        byte[] bytes = files.read(file).orElseThrow(() -> new StoreException(Reason.MISSING, file.toString(),
-                "there is no such file; check the name and the folder."));
-        return parse(bytes, file, leftOut);
+        byte[] bytes = files.read(file).orElseThrow(() -> missing(file));
+        return parse(bytes, file, ModelReader.without(file.toString(), kind, leftOut));
+    }
+
+    /**
+     * Opens a file to be edited although marks in it may be of kinds that its format does not know: these are kept,
+     * neither print nor can be checked, and are written as they were by a save.
+     *
+     * @throws StoreException as {@link #open(Path)} does for any other reason
+     */
+    public Opened<T> openKeeping(Path file) throws StoreException {
+        byte[] bytes = files.read(file).orElseThrow(() -> missing(file));
+        try {
+            return parse(bytes, file);
+        } catch (StoreException e) {
+            if (e.reason() == Reason.UNKNOWN_CONTENT) {
+                return parse(bytes, file, ModelReader.keeping(file.toString(), kind));
+            }
+            // says also whether a last good copy is there
+            return open(file);
+        }
+    }
+
+    private static StoreException missing(Path file) {
+        return new StoreException(Reason.MISSING, file.toString(),
+                "there is no such file; check the name and the folder.");
     }
 
     /** The model in a file, when it will not be saved again. */
@@ -94,11 +116,24 @@ public final class ModelStore<T extends EObject> {
      * @param name  what messages call it
      */
     public T read(InputStream in, String name) throws StoreException {
+        return read(in, name, ModelReader.strict(name, kind));
+    }
+
+    /**
+     * Reads a model from a stream as {@link #openKeeping(Path)} opens a file. The caller closes the stream.
+     *
+     * @param name  what messages call it
+     */
+    public T readKeeping(InputStream in, String name) throws StoreException {
+        return read(in, name, ModelReader.keeping(name, kind));
+    }
+
+    private T read(InputStream in, String name, ModelReader reader) throws StoreException {
         try {
             byte[] bytes = in.readNBytes(XmlSource.BYTES_MAX + 1);
             XmlElement root = root(bytes, name);
             Migrations.apply(root, name, kind);
-            return type.cast(new ModelReader(name, kind).read(root));
+            return type.cast(reader.read(root));
         } catch (IOException e) {
             throw new StoreException(Reason.UNREADABLE, name, "cannot be read (" + SafeFile.reason(e)
                     + "); check that it is there.", e);
@@ -191,7 +226,7 @@ public final class ModelStore<T extends EObject> {
 
     private boolean isGood(byte[] bytes) {
         try {
-            parse(bytes, Path.of(kind.word()));
+            parse(bytes, Path.of(kind.word()), ModelReader.keeping(kind.word(), kind));
             return true;
         } catch (StoreException e) {
             // A newer file is whole, although not for us.
@@ -200,13 +235,13 @@ public final class ModelStore<T extends EObject> {
     }
 
     private Opened<T> parse(byte[] bytes, Path file) throws StoreException {
-        return parse(bytes, file, null);
+        return parse(bytes, file, ModelReader.strict(file.toString(), kind));
     }
 
-    private Opened<T> parse(byte[] bytes, Path file, List<String> leftOut) throws StoreException {
+    private Opened<T> parse(byte[] bytes, Path file, ModelReader reader) throws StoreException {
         XmlElement root = root(bytes, file.toString());
         int format = Migrations.apply(root, file.toString(), kind);
-        T model = type.cast(new ModelReader(file.toString(), kind, leftOut).read(root));
+        T model = type.cast(reader.read(root));
         return new Opened<>(file, model, Stamp.of(bytes), format);
     }
 

@@ -23,6 +23,7 @@ import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.model.store.StoreException.Reason;
 
 /** Writes a model as XMI: the same model always gives the same bytes, on every system. */
@@ -48,7 +49,9 @@ final class ModelWriter {
         check(model, file, kind);
         EObject copy = EcoreUtil.copy(model);
         Resource resource = new XMIResourceImpl(URI.createURI("model." + kind.ending()));
-        resource.getContents().add(copy);
+        EObject written = EcoreUtil.copy(model);
+        List<UnknownMark> kept = UnknownMarks.mask(written);
+        resource.getContents().add(written);
         Map<String, Object> options = new HashMap<>();
         options.put(XMLResource.OPTION_ENCODING, "UTF-8");
         options.put(XMLResource.OPTION_LINE_WIDTH, LINE_WIDTH);
@@ -60,9 +63,9 @@ final class ModelWriter {
             throw new StoreException(Reason.NOT_WRITTEN, file, "this " + kind.word()
                     + " cannot be turned into XML; nothing was written, and the cause is a fault in Pollex.", e);
         }
-        byte[] bytes = out.toByteArray();
+        byte[] bytes = UnknownMarks.unmask(out.toByteArray(), kept);
         // What could not be read again must never replace what can.
-        EObject again = new ModelReader(file, kind).read(XmlSource.read(bytes, file, kind));
+        EObject again = ModelReader.keeping(file, kind).read(XmlSource.read(bytes, file, kind));
         if (!EcoreUtil.equals(copy, again)) {
             throw new StoreException(Reason.NOT_WRITTEN, file, "this " + kind.word()
                     + " would read back differently; nothing was written, and the cause is a fault in Pollex.");

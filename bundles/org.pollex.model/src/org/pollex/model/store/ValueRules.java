@@ -21,6 +21,7 @@ import org.pollex.model.catalogue.CataloguePackage;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignPackage;
 import org.pollex.model.design.Side;
+import org.pollex.model.design.UnknownMark;
 import org.pollex.model.job.JobPackage;
 
 /**
@@ -149,6 +150,9 @@ final class ValueRules {
                     return "has two sides named " + Quoted.of(side.getName()) + "; rename or remove one";
                 }
             }
+        }
+        if (object instanceof UnknownMark mark && !UnknownMarks.whole(mark)) {
+            return "has a mark of no kind; only one that was read from a file can be kept";
         }
         return "";
     }

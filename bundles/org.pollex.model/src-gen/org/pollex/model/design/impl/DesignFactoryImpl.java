@@ -68,6 +68,7 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
             case DesignPackage.ASSIGNMENT: return createAssignment();
             case DesignPackage.TEXT_LINE: return createTextLine();
             case DesignPackage.PLAIN_SHAPE: return createPlainShape();
+            case DesignPackage.UNKNOWN_MARK: return createUnknownMark();
             case DesignPackage.GUIDE: return createGuide();
             default:
                 throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
@@ -179,6 +180,17 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
     public PlainShape createPlainShape() {
         PlainShapeImpl plainShape = new PlainShapeImpl();
         return plainShape;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public UnknownMark createUnknownMark() {
+        UnknownMarkImpl unknownMark = new UnknownMarkImpl();
+        return unknownMark;
     }
 
     /**

@@ -30,6 +30,7 @@ import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.ShapeKind;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
+import org.pollex.model.design.UnknownMark;
 
 import org.pollex.model.job.JobPackage;
 
@@ -97,6 +98,13 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     private EClass plainShapeEClass = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    private EClass unknownMarkEClass = null;
 
     /**
      * <!-- begin-user-doc -->
@@ -718,6 +726,36 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
+    public EClass getUnknownMark() {
+        return unknownMarkEClass;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getUnknownMark_Kind() {
+        return (EAttribute)unknownMarkEClass.getEStructuralFeatures().get(0);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getUnknownMark_Rest() {
+        return (EAttribute)unknownMarkEClass.getEStructuralFeatures().get(1);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EClass getGuide() {
         return guideEClass;
     }
@@ -842,6 +880,10 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(plainShapeEClass, PLAIN_SHAPE__LINE_WIDTH);
         createEAttribute(plainShapeEClass, PLAIN_SHAPE__INK);
 
+        unknownMarkEClass = createEClass(UNKNOWN_MARK);
+        createEAttribute(unknownMarkEClass, UNKNOWN_MARK__KIND);
+        createEAttribute(unknownMarkEClass, UNKNOWN_MARK__REST);
+
         guideEClass = createEClass(GUIDE);
         createEAttribute(guideEClass, GUIDE__UPRIGHT);
         createEAttribute(guideEClass, GUIDE__AT);
@@ -881,6 +923,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         placementEClass.getESuperTypes().add(this.getMark());
         textLineEClass.getESuperTypes().add(this.getMark());
         plainShapeEClass.getESuperTypes().add(this.getMark());
+        unknownMarkEClass.getESuperTypes().add(this.getMark());
 
         // Initialize classes and features; add operations and parameters
         initEClass(designEClass, Design.class, "Design", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -943,6 +986,10 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getPlainShape_Height(), ecorePackage.getEDouble(), "height", "1.0", 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlainShape_LineWidth(), ecorePackage.getEDouble(), "lineWidth", "0.0", 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlainShape_Ink(), ecorePackage.getEString(), "ink", null, 0, 1, PlainShape.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+        initEClass(unknownMarkEClass, UnknownMark.class, "UnknownMark", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+        initEAttribute(getUnknownMark_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, UnknownMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getUnknownMark_Rest(), ecorePackage.getEString(), "rest", null, 0, 1, UnknownMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(guideEClass, Guide.class, "Guide", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getGuide_Upright(), ecorePackage.getEBoolean(), "upright", "false", 0, 1, Guide.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -104,6 +104,10 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
                 return createPlainShapeAdapter();
             }
             @Override
+            public Adapter caseUnknownMark(UnknownMark object) {
+                return createUnknownMarkAdapter();
+            }
+            @Override
             public Adapter caseGuide(Guide object) {
                 return createGuideAdapter();
             }
@@ -236,6 +240,20 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
      * @generated
      */
     public Adapter createPlainShapeAdapter() {
+        return null;
+    }
+
+    /**
+     * Creates a new adapter for an object of class '{@link org.pollex.model.design.UnknownMark <em>Unknown Mark</em>}'.
+     * <!-- begin-user-doc -->
+     * This default implementation returns null so that we can easily ignore cases;
+     * it's useful to ignore a case when inheritance will catch all the cases anyway.
+     * <!-- end-user-doc -->
+     * @return the new adapter.
+     * @see org.pollex.model.design.UnknownMark
+     * @generated
+     */
+    public Adapter createUnknownMarkAdapter() {
         return null;
     }
 

@@ -121,6 +121,13 @@ public class DesignSwitch<T> extends Switch<T> {
                 if (result == null) result = defaultCase(theEObject);
                 return result;
             }
+            case DesignPackage.UNKNOWN_MARK: {
+                UnknownMark unknownMark = (UnknownMark)theEObject;
+                T result = caseUnknownMark(unknownMark);
+                if (result == null) result = caseMark(unknownMark);
+                if (result == null) result = defaultCase(theEObject);
+                return result;
+            }
             case DesignPackage.GUIDE: {
                 Guide guide = (Guide)theEObject;
                 T result = caseGuide(guide);
@@ -248,6 +255,21 @@ public class DesignSwitch<T> extends Switch<T> {
      * @generated
      */
     public T casePlainShape(PlainShape object) {
+        return null;
+    }
+
+    /**
+     * Returns the result of interpreting the object as an instance of '<em>Unknown Mark</em>'.
+     * <!-- begin-user-doc -->
+     * This implementation returns null;
+     * returning a non-null result will terminate the switch.
+     * <!-- end-user-doc -->
+     * @param object the target of the switch.
+     * @return the result of interpreting the object as an instance of '<em>Unknown Mark</em>'.
+     * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+     * @generated
+     */
+    public T caseUnknownMark(UnknownMark object) {
         return null;
     }
 

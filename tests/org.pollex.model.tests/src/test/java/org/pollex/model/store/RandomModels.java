@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.pollex.model.design.DesignPackage;
 import org.pollex.model.LabColour;
 import org.pollex.model.design.Design;
 
@@ -72,6 +73,7 @@ final class RandomModels {
             List<EClass> concrete = new ArrayList<>();
             for (EClassifier each : reference.getEReferenceType().getEPackage().getEClassifiers()) {
                 if (each instanceof EClass known && !known.isAbstract()
+                        && known != DesignPackage.Literals.UNKNOWN_MARK
                         && reference.getEReferenceType().isSuperTypeOf(known)) {
                     concrete.add(known);
                 }
