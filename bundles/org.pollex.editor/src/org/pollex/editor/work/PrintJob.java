@@ -100,7 +100,7 @@ final class PrintJob extends Job {
         return Status.OK_STATUS;
     }
 
-    /** Prints a design; marks whose art cannot be had, or whose kind is unknown, are left out and told in {@code left}. */
+    /** Prints a design; marks whose art cannot be had, or whose kind is unknown, are left out, told in {@code left}. */
     private Printed print(Design design, List<String> left)
             throws PrintException, ItemException, ArtException {
         DesignPrinter printer = suite.printer(design, art, new ShippedLettering());

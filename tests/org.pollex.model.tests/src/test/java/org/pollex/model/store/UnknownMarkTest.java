@@ -28,8 +28,9 @@ import org.pollex.model.store.StoreException.Reason;
 /** A mark of a kind that a newer version wrote comes through an edit here. */
 class UnknownMarkTest {
 
-    private static final String SPIRAL = "<marks xsi:type=\"design:Spiral\" id=\"s1\" name=\"Shell &amp; &quot;sea&quot;\""
-            + " x=\"2.0\" turns=\"3\" note=\"a &lt; b &#xA;c\"><arm length=\"4\"><step>one &amp; two</step><step/></arm>"
+    private static final String SPIRAL = "<marks xsi:type=\"design:Spiral\" id=\"s1\" "
+            + "name=\"Shell &amp; &quot;sea&quot;\" x=\"2.0\" turns=\"3\" note=\"a &lt; b &#xA;c\">"
+            + "<arm length=\"4\"><step>one &amp; two</step><step/></arm>"
             + "<arm xsi:type=\"design:LongArm\"/></marks>";
 
     @TempDir
