@@ -34,6 +34,9 @@ class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
             "IMG_OBJS_ERROR_PATH", "icons/full/obj16/error_tsk.svg",
             "IMG_OBJS_WARNING_PATH", "icons/full/obj16/warn_tsk.svg",
             "IMG_OBJS_INFO_PATH", "icons/full/obj16/info_tsk.svg",
+            "IMG_OBJS_FIXABLE_ERROR", "icons/full/obj16/quickfix_error_obj.svg",
+            "IMG_OBJS_FIXABLE_WARNING", "icons/full/obj16/quickfix_warning_obj.svg",
+            "IMG_OBJS_FIXABLE_INFO", "icons/full/obj16/quickfix_info_obj.svg",
             "IMG_DLGBAN_QUICKFIX_DLG", "icons/full/wizban/quick_fix.svg");
 
     private final List<String> words;

@@ -11,6 +11,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
@@ -47,11 +49,13 @@ final class InkRemedy {
     private final Suite suite;
     private final Design design;
     private final Printed printed;
+    private final UnaryOperator<EObject> original;
 
-    InkRemedy(Suite suite, Design design, Printed printed) {
+    InkRemedy(Suite suite, Design design, Printed printed, UnaryOperator<EObject> original) {
         this.suite = suite;
         this.design = design;
         this.printed = printed;
+        this.original = original;
     }
 
     Remedy nearest(Finding finding) {
@@ -89,7 +93,7 @@ final class InkRemedy {
         if (design.getInks().size() < printed.method().getInksMax()) {
             List<String> inks = new ArrayList<>(design.getInks());
             inks.add(nearest.getId());
-            List<Command> all = new ArrayList<>(List.of(new ChooseInksCommand(design, inks)));
+            List<Command> all = new ArrayList<>(List.of(new ChooseInksCommand((Design) original.apply(design), inks)));
             all.addAll(assignments(match.rgb(), nearest.getId()));
             return new Remedy.Done(Remedies.of("Choose the nearest ink", all), "Added " + nearest.getName() + ".");
         }
@@ -110,7 +114,7 @@ final class InkRemedy {
         List<Command> all = new ArrayList<>();
         for (Mark mark : Remedies.all(design)) {
             if (mark instanceof Placement placement) {
-                all.add(new AssignInkCommand(placement, Srgb.format(rgb), ink));
+                all.add(new AssignInkCommand((Placement) original.apply(placement), Srgb.format(rgb), ink));
             }
         }
         return all;
@@ -141,20 +145,20 @@ final class InkRemedy {
     private Remedy replaced(String old, Ink ink) {
         List<String> inks = new ArrayList<>();
         design.getInks().forEach(each -> inks.add(each.equals(old) ? ink.getId() : each));
-        List<Command> all = new ArrayList<>(List.of(new ChooseInksCommand(design, inks)));
+        List<Command> all = new ArrayList<>(List.of(new ChooseInksCommand((Design) original.apply(design), inks)));
         for (Mark mark : Remedies.all(design)) {
             if (mark instanceof Placement placement) {
                 for (Assignment each : placement.getAssignments()) {
                     if (old.equals(each.getInk())) {
-                        all.add(new AssignInkCommand(placement, each.getColour(), ink.getId()));
+                        all.add(new AssignInkCommand((Placement) original.apply(placement), each.getColour(), ink.getId()));
                     }
                 }
             } else if (mark instanceof TextLine line && old.equals(line.getInk())) {
                 EditTextCommand.Style style = EditTextCommand.Style.of(line);
-                all.add(new EditTextCommand(line, new EditTextCommand.Style(style.text(), style.font(), style.bold(),
+                all.add(new EditTextCommand((TextLine) original.apply(line), new EditTextCommand.Style(style.text(), style.font(), style.bold(),
                         style.italic(), style.size(), style.spacing(), ink.getId())));
             } else if (mark instanceof PlainShape shape && old.equals(shape.getInk())) {
-                all.add(new EditShapeCommand(shape, shape.getKind(), shape.getWidth(), shape.getHeight(),
+                all.add(new EditShapeCommand((PlainShape) original.apply(shape), shape.getKind(), shape.getWidth(), shape.getHeight(),
                         shape.getLineWidth(), ink.getId()));
             }
         }

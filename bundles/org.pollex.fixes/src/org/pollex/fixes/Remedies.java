@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CompoundCommand;
 import org.locationtech.jts.geom.Coordinate;
@@ -57,6 +59,7 @@ public final class Remedies {
     private final Suite suite;
     private final Design design;
     private final Printed printed;
+    private final UnaryOperator<EObject> original;
 
     /**
      * Remedies for a design.
@@ -64,9 +67,28 @@ public final class Remedies {
      * @param printed  the print of the design as it is now; it may be of a copy with the same ids
      */
     public Remedies(Suite suite, Design design, Printed printed) {
+        this(suite, design, printed, UnaryOperator.identity());
+    }
+
+    /**
+     * Remedies for a design that is open, found in the background: only the copy is read, and the commands change the
+     * original. They may be done as long as the original is as it was when it was copied.
+     *
+     * @param copy      a copy of the design
+     * @param printed   the print of the copy, or of another copy with the same ids
+     * @param original  what an element of the copy was copied from
+     */
+    public Remedies(Suite suite, Design copy, Printed printed, UnaryOperator<EObject> original) {
         this.suite = suite;
-        this.design = design;
+        this.design = copy;
         this.printed = printed;
+        this.original = original;
+    }
+
+    /** The element that commands are to change. */
+    @SuppressWarnings("unchecked")
+    private <T extends EObject> T original(T each) {
+        return (T) original.apply(each);
     }
 
     private static Map<String, String> labels() {
@@ -95,8 +117,8 @@ public final class Remedies {
                 case Fixes.MOVE_INTO_SAFE -> moveIntoSafe(finding);
                 case Fixes.MOVE_TO_OTHER_SIDE -> toOtherSide(finding);
                 case Fixes.SCALE_UP -> scaleUp(finding);
-                case Fixes.NEAREST_INK -> new InkRemedy(suite, design, printed).nearest(finding);
-                case Fixes.DROP_SPECKS -> new SpeckRemedy(printed).leaveOut(finding, marks(finding));
+                case Fixes.NEAREST_INK -> new InkRemedy(suite, design, printed, original).nearest(finding);
+                case Fixes.DROP_SPECKS -> new SpeckRemedy(printed, original).leaveOut(finding, marks(finding));
                 default -> new Remedy.Refused("This installation does not know the remedy " + remedy + ".");
             };
         } catch (IllegalArgumentException e) {
@@ -180,7 +202,7 @@ public final class Remedies {
         String label = turn.isPresent() ? "Place as large as fits" : "Turn to where most fits";
         CompoundCommand all = new CompoundCommand(label);
         for (SideFit.Moved moved : new SideFit(finding.side(), kept, 0, 0).moved(side.get())) {
-            all.add(new PlaceMarkCommand(label, moved.mark(), new Pose(moved.x(), moved.y(), moved.scale(),
+            all.add(new PlaceMarkCommand(label, original(moved.mark()), new Pose(moved.x(), moved.y(), moved.scale(),
                     moved.turn(), moved.mark().isMirror())));
         }
         return new Remedy.Done(all.unwrap(), String.format(java.util.Locale.ROOT,
@@ -199,7 +221,7 @@ public final class Remedies {
         }
         Coordinate shift = shortest(face, fit, 1);
         CompoundCommand all = new CompoundCommand("Move into the safe zone");
-        marks.forEach(mark -> all.add(new PlaceMarkCommand("Move into the safe zone", mark,
+        marks.forEach(mark -> all.add(new PlaceMarkCommand("Move into the safe zone", original(mark),
                 Pose.of(mark).moved(shift.x, shift.y))));
         return new Remedy.Done(all.unwrap(), String.format(java.util.Locale.ROOT, "Moved by %.1f mm.",
                 Math.hypot(shift.x, shift.y)));
@@ -231,17 +253,23 @@ public final class Remedies {
         if (marks.isEmpty()) {
             return new Remedy.Refused("There is no art here to move.");
         }
-        CompoundCommand all = new CompoundCommand("Move to the other side");
-        Optional<Side> there = side(other.get());
-        Side side = there.orElseGet(() -> {
-            Side made = DesignFactory.eINSTANCE.createSide();
-            made.setName(other.get());
-            return made;
+        Design whole = original(design);
+        List<Mark> moved = marks.stream().map(this::original).toList();
+        Command all = new Later("Move to the other side", () -> {
+            CompoundCommand steps = new CompoundCommand("Move to the other side");
+            Optional<Side> there = whole.getSides().stream().filter(each -> other.get().equals(each.getName()))
+                    .findFirst();
+            Side side = there.orElseGet(() -> {
+                Side made = DesignFactory.eINSTANCE.createSide();
+                made.setName(other.get());
+                return made;
+            });
+            if (there.isEmpty()) {
+                steps.add(new AddSideCommand(whole, side));
+            }
+            steps.add(Arrange.toSide(moved, side));
+            return steps;
         });
-        if (there.isEmpty()) {
-            all.add(new AddSideCommand(design, side));
-        }
-        all.add(Arrange.toSide(marks, side));
         return new Remedy.Done(all, marks.size() == 1 ? "Moved to the " + other.get() + "."
                 : marks.size() + " marks moved to the " + other.get() + ".");
     }
@@ -270,8 +298,8 @@ public final class Remedies {
                 ? new Coordinate(middle.x * (1 - factor), middle.y * (1 - factor)) : shortest(face, fit, factor);
         CompoundCommand all = new CompoundCommand("Scale up to the limit");
         for (Mark mark : marks) {
-            all.add(new PlaceMarkCommand("Scale up to the limit", mark, new Pose(mark.getX() * factor + shift.x,
-                    mark.getY() * factor + shift.y, mark.getScale() * factor, mark.getTurn(), mark.isMirror())));
+            all.add(new PlaceMarkCommand("Scale up to the limit", original(mark), new Pose(
+                    mark.getX() * factor + shift.x, mark.getY() * factor + shift.y, mark.getScale() * factor, mark.getTurn(), mark.isMirror())));
         }
         return new Remedy.Done(all.unwrap(), String.format(java.util.Locale.ROOT, "Scaled to %.0f %%.", factor * 100));
     }

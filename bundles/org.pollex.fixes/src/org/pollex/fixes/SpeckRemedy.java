@@ -8,6 +8,8 @@ package org.pollex.fixes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.pollex.edit.LeaveOutCommand;
 import org.pollex.model.design.Mark;
@@ -19,9 +21,11 @@ import org.pollex.rules.Finding;
 final class SpeckRemedy {
 
     private final Printed printed;
+    private final UnaryOperator<EObject> original;
 
-    SpeckRemedy(Printed printed) {
+    SpeckRemedy(Printed printed, UnaryOperator<EObject> original) {
         this.printed = printed;
+        this.original = original;
     }
 
     Remedy leaveOut(Finding finding, List<Mark> marks) {
@@ -29,7 +33,7 @@ final class SpeckRemedy {
         List<Command> all = new ArrayList<>();
         for (Mark mark : marks) {
             if (mark instanceof Placement placement && placement.getLeaveOut() < limit) {
-                all.add(new LeaveOutCommand(placement, limit));
+                all.add(new LeaveOutCommand((Placement) original.apply(placement), limit));
             }
         }
         return all.isEmpty() ? new Remedy.Refused("The speck is no part of placed art; delete it by hand.")

@@ -87,7 +87,7 @@ class FindingsViewTest {
         Picture.take(Window.display(), "findings-view");
         Button scale = find(root, Button.class, each -> each.getText().equals("Scale up to the limit"));
         scale.notifyListeners(SWT.Selection, new Event());
-        assertTrue(editor.isDirty());
+        Window.until("the design is mended", () -> session.history().isDirty());
         Window.until("the print follows", session::fresh);
         assertFalse(session.known().orElseThrow().findings().stream().filter(each -> each.side().equals("front"))
                 .map(Finding::check).toList().contains("line-too-thin"));

@@ -93,7 +93,7 @@ class MarkersTest {
         DesignSession session = editor.getAdapter(DesignSession.class);
         Window.until("the design is checked", session::fresh);
         scale.run(marker);
-        assertTrue(editor.isDirty(), "the open design was not mended in its editor");
+        Window.until("the open design is mended in its editor", editor::isDirty);
         session.history().undo();
         assertFalse(editor.isDirty());
         Window.closeEditors();

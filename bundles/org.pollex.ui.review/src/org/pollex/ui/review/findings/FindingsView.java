@@ -26,7 +26,6 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.part.ViewPart;
-import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.work.Session;
 import org.pollex.fixes.Remedies;
@@ -37,6 +36,7 @@ import org.pollex.ui.ActiveDesign;
 import org.pollex.ui.ScreenImages;
 import org.pollex.ui.review.ReviewWork;
 import org.pollex.ui.review.WaiveDialog;
+import org.pollex.ui.review.fix.OpenDesign;
 
 /**
  * What the checks find in the design in front, by side, worst first. Selecting a finding brings its place into view.
@@ -175,18 +175,14 @@ public final class FindingsView extends ViewPart {
     private void remedy(String id) {
         Object element = tree.getStructuredSelection().getFirstElement();
         if (element instanceof Finding finding && active.session().isPresent() && shown != null) {
-            DesignSession session = active.session().get();
-            if (session.locked().isPresent()) {
-                detail.say(session.locked().get());
-                return;
-            }
-            Remedy answer = new Remedies(session.suite(), session.design(), shown.printed()).apply(id, finding);
-            if (answer instanceof Remedy.Done done) {
-                session.run(done.command());
-                detail.say(done.said());
-            } else if (answer instanceof Remedy.Refused refused) {
-                detail.say(refused.why());
-            }
+            OpenDesign.mend(active.session().get(), Remedies.label(id), remedies -> remedies.apply(id, finding),
+                    this::said);
+        }
+    }
+
+    private void said(Remedy answer) {
+        if (!tree.getControl().isDisposed()) {
+            detail.say(answer instanceof Remedy.Done done ? done.said() : ((Remedy.Refused) answer).why());
         }
     }
 

@@ -19,6 +19,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorReference;
@@ -27,7 +28,6 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.markers.WorkbenchMarkerResolution;
 import org.pollex.editor.session.DesignSession;
-import org.pollex.editor.session.Known;
 import org.pollex.fixes.Remedies;
 import org.pollex.fixes.Remedy;
 import org.pollex.markers.FindingMarkers;
@@ -35,7 +35,7 @@ import org.pollex.rules.Finding;
 
 /**
  * One remedy for the findings of some markers. A design that is open is changed in its editor, where it can be taken
- * back; one that is closed is changed and saved in the background.
+ * back as one step; one that is closed is changed and saved in the background.
  */
 final class RemedyResolution extends WorkbenchMarkerResolution {
 
@@ -114,20 +114,13 @@ final class RemedyResolution extends WorkbenchMarkerResolution {
     }
 
     private void inEditor(DesignSession session, List<Finding> findings) {
-        Optional<Known> known = session.known();
-        String why = session.locked().orElse("The design is still being checked; try again in a moment.");
-        if (session.locked().isEmpty() && known.isPresent()) {
-            Remedy answer = new Remedies(session.suite(), session.design(), known.get().printed()).applyAll(remedy,
-                    findings);
-            if (answer instanceof Remedy.Done done) {
-                session.run(done.command());
-                return;
-            }
-            why = ((Remedy.Refused) answer).why();
-        }
+        OpenDesign.mend(session, getLabel(), remedies -> remedies.applyAll(remedy, findings), this::said);
+    }
+
+    private void said(Remedy answer) {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
-        if (window != null) {
-            org.eclipse.jface.dialogs.MessageDialog.openInformation(window.getShell(), getLabel(), why);
+        if (answer instanceof Remedy.Refused refused && window != null) {
+            MessageDialog.openInformation(window.getShell(), getLabel(), refused.why());
         }
     }
 

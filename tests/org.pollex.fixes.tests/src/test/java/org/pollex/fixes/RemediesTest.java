@@ -14,7 +14,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.commands.Command;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -25,6 +29,8 @@ import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
+import org.pollex.model.design.PlainShape;
+import org.pollex.model.design.ShapeKind;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
 import org.pollex.model.store.ArtFile;
@@ -108,8 +114,15 @@ class RemediesTest {
     /** Applies a remedy, sees the check satisfied, takes it back and sees the bytes of before. */
     private void cures(String remedy, Finding finding) throws Exception {
         byte[] before = ModelFiles.DESIGNS.write(design);
-        Remedy answer = new Remedies(suite, design, print()).apply(remedy, finding);
+        // found on a copy, done on the design
+        EcoreUtil.Copier copier = new EcoreUtil.Copier();
+        Design copy = (Design) copier.copy(design);
+        Map<EObject, EObject> originals = new HashMap<>();
+        copier.forEach((original, copied) -> originals.put(copied, original));
+        Remedy answer = new Remedies(suite, copy, print(), originals::get).apply(remedy, finding);
         Command command = assertInstanceOf(Remedy.Done.class, answer, () -> answer.toString()).command();
+        assertArrayEquals(before, ModelFiles.DESIGNS.write(copy), "the copy was changed by " + remedy);
+        assertArrayEquals(before, ModelFiles.DESIGNS.write(design), "asking changed the design: " + remedy);
         assertTrue(command.canExecute());
         command.execute();
         assertEquals(List.of(), findings(finding.check()).stream().filter(each -> each.severity()
@@ -208,6 +221,41 @@ class RemediesTest {
         for (Mark mark : design.getSides().get(0).getLayers().get(0).getMarks()) {
             assertEquals(buoy, mark);
         }
+    }
+
+    /** A bar of 30 by 2 mm lies across; along the long axis of the pick more of it fits. */
+    @Test
+    void theBestTurnHoldsMoreThanLyingAsItIs() throws Exception {
+        PlainShape bar = DesignFactory.eINSTANCE.createPlainShape();
+        bar.setId("bar");
+        bar.setKind(ShapeKind.RECTANGLE);
+        bar.setWidth(30);
+        bar.setHeight(2);
+        bar.setInk("navy");
+        design.getSides().get(0).getLayers().get(0).getMarks().add(bar);
+        Finding finding = finding("art-off-edge");
+        byte[] before = ModelFiles.DESIGNS.write(design);
+        done(Fixes.PLACE_LARGEST, finding).execute();
+        double asItLies = bar.getScale();
+        assertEquals(0, bar.getTurn());
+        Command turn = done(Fixes.BEST_TURN, finding);
+        turn.execute();
+        assertTrue(bar.getScale() > asItLies * 1.01, bar.getScale() + " is not more than " + asItLies);
+        assertTrue(Math.abs(bar.getTurn()) > 10, "turned by " + bar.getTurn());
+        Printed turned = print();
+        assertTrue(turned.item().face("front").orElseThrow().safe().buffer(1e-6)
+                .covers(turned.side("front").orElseThrow().printed()), "it left the safe zone");
+        turn.undo();
+        assertEquals(asItLies, bar.getScale());
+        bar.setScale(1);
+        bar.setX(0);
+        bar.setY(0);
+        assertArrayEquals(before, ModelFiles.DESIGNS.write(design));
+    }
+
+    private Command done(String remedy, Finding finding) throws Exception {
+        Remedy answer = new Remedies(suite, design, print()).apply(remedy, finding);
+        return assertInstanceOf(Remedy.Done.class, answer, answer::toString).command();
     }
 
     @Test
