@@ -13,6 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -140,7 +142,24 @@ class PropertiesTest {
         Window.idle();
         assertTrue(FindingsViewTest.find(Window.window().getShell(), Button.class,
                 each -> each.isVisible() && each.getText().equals("White")).getSelection(), "the ink is not ticked");
-        Picture.take(Window.display(), "properties-design");
+        ImageData picture = Picture.take(Window.display(), "properties-design");
+        assertTrue(dark(picture, "White") > dark(picture, "Navy") + 20, "the tick of a ticked box is not seen");
         assertTrue(editor.isDirty());
+    }
+
+    /** How many dark pixels the box before these words has. */
+    private static int dark(ImageData picture, String words) {
+        Button button = FindingsViewTest.find(Window.window().getShell(), Button.class,
+                each -> each.isVisible() && each.getText().equals(words));
+        int side = button.getSize().y;
+        org.eclipse.swt.graphics.Point at = button.toDisplay(0, 0);
+        int dark = 0;
+        for (int x = 0; x < side; x++) {
+            for (int y = 0; y < side; y++) {
+                RGB rgb = picture.palette.getRGB(picture.getPixel(at.x + x, at.y + y));
+                dark += rgb.red + rgb.green + rgb.blue < 300 ? 1 : 0;
+            }
+        }
+        return dark;
     }
 }
