@@ -248,6 +248,44 @@ class LayersTest {
         assertFalse(editor.isDirty());
     }
 
+    /** Presses a key on the tree; it goes through the keys of the workbench like one of the keyboard. */
+    private void key(int code, int held) {
+        for (int type : new int[] {SWT.KeyDown, SWT.KeyUp}) {
+            Event event = new Event();
+            event.type = type;
+            event.keyCode = code;
+            event.character = code == SWT.DEL ? SWT.DEL : 0;
+            event.stateMask = held;
+            event.widget = tree();
+            event.doit = true;
+            tree().notifyListeners(type, event);
+        }
+        Window.idle();
+    }
+
+    @Test
+    void keysOrderRenameAndDelete() throws Exception {
+        Window.page().activate(outline);
+        tree().forceFocus();
+        Layer back = side(1).getLayers().get(0);
+        Mark dot = back.getMarks().get(1);
+        select("Ellipse");
+        key(SWT.ARROW_DOWN, SWT.ALT);
+        assertEquals(0, back.getMarks().indexOf(dot), "Alt and the arrow down");
+        key(SWT.ARROW_UP, SWT.MOD1);
+        assertEquals(1, back.getMarks().indexOf(dot), "Ctrl and the arrow up");
+        key('l', SWT.MOD1);
+        assertTrue(dot.isLocked());
+        key('l', SWT.MOD1);
+        key(SWT.F2, 0);
+        type("Buoy");
+        assertEquals("Buoy", dot.getName());
+        key(SWT.DEL, 0);
+        assertEquals(1, back.getMarks().size());
+        key('z', SWT.MOD1);
+        assertEquals(2, back.getMarks().size(), "undo by its key");
+    }
+
     private void choose(String menu, String entry) {
         Menu popup = tree().getMenu();
         popup.notifyListeners(SWT.Show, new Event());

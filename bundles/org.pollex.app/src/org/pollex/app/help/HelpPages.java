@@ -16,6 +16,8 @@ import org.eclipse.jface.bindings.Binding;
 import org.eclipse.jface.bindings.keys.KeyBinding;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.keys.IBindingService;
+import org.pollex.editor.measure.Measure;
+import org.pollex.editor.setting.Amount;
 import org.pollex.markers.StudioSuite;
 import org.pollex.rules.CheckEntry;
 
@@ -75,8 +77,9 @@ public final class HelpPages {
             }
         }
         lines.stream().distinct().sorted().forEach(each -> text.append(each).append('\n'));
-        text.append("\nIn the drawing: Ctrl and the wheel zoom, arrow keys move what is selected by 0.1 mm, with Shift "
-                + "by 1 mm.\n");
+        text.append("\nIn the drawing: Ctrl and the wheel zoom, arrow keys move what is selected by "
+                + Measure.show(Amount.STEP.value()) + " mm, with Shift by " + Measure.show(Amount.FAR_STEP.value())
+                + " mm.\n");
         return new HelpPage("keys", "Keys", text.toString());
     }
 }
