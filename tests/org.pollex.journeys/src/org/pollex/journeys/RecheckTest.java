@@ -47,7 +47,7 @@ import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
 import org.pollex.rules.waiver.Waivers;
 
-/** What a changed file has checked again, what a stopped check leaves, and how findings stand in the list of problems. */
+/** What a changed file has checked again, what a stopped check leaves, and how findings are listed as problems. */
 class RecheckTest {
 
     @TempDir
@@ -190,8 +190,8 @@ class RecheckTest {
         assertEquals(Waivers.fingerprint(FindingMarkers.of(thin)), thin.getAttribute("fingerprint", ""));
         Window.fill();
         IViewPart view = Window.page().showView("org.pollex.app.problem.list");
-        Tree tree = Widgets.all(Window.window().getShell(), Tree.class).stream()
-                .filter(each -> column(each, "Resource") >= 0 && column(each, "Measured") >= 0).findFirst().orElseThrow();
+        Tree tree = Widgets.all(Window.window().getShell(), Tree.class).stream().filter(each ->
+                column(each, "Resource") >= 0 && column(each, "Measured") >= 0).findFirst().orElseThrow();
         Window.idle();
         
         Window.until("the thin line is listed", () -> row(tree, "0.12 mm") != null);
@@ -209,7 +209,7 @@ class RecheckTest {
     }
 
     private static TreeItem row(Tree tree, String measured) {
-        return Arrays.stream(tree.getItems()).filter(each -> each.getText(column(tree, "Measured")).equals(measured))
-                .findFirst().orElse(null);
+        return Arrays.stream(tree.getItems()).filter(each -> each.getText(column(tree, "Measured")).equals(measured)
+                        && each.getText(column(tree, "Resource")).equals("listed.design")).findFirst().orElse(null);
     }
 }
