@@ -124,7 +124,10 @@ class GuidesTest {
         int y = pixel(9, false);
         Window.drag(canvas(), pixel(guide.getAt(), true), y, pixel(-6, true), y, true, SWT.ALT);
         assertEquals(-6, guide.getAt(), 0.11, "a guide is moved over the drawing");
-        Window.drag(canvas(), pixel(guide.getAt(), true), y, pixel(0, true) + 2, y, true);
+        Window.drag(canvas(), pixel(guide.getAt(), true), y, pixel(0, true) + 2, y, false);
+        Picture.take(Window.display(), "guides-moving");
+        Window.mouse(canvas(), SWT.MouseUp, pixel(0, true) + 2, y, 1, SWT.BUTTON1);
+        Window.idle();
         assertEquals(0, guide.getAt(), 1e-9, "it keeps to the middle of the item");
         Window.drag(canvas(), pixel(guide.getAt(), true), y, -10, y, true);
         assertEquals(1, guides().size(), "let go over the ruler it is gone");

@@ -103,7 +103,8 @@ public final class GuideDrag {
         moved |= Math.abs(upright ? x - start.x : y - start.y) > STILL_PIXELS;
         if (moved) {
             figure.drag(held, outside(x, y) ? Optional.empty()
-                    : Optional.of(new Snapper.Line(upright, place(x, y, freely), Snapper.Source.GUIDE)));
+                    : Optional.of(new Snapper.Line(upright, place(x, y, freely), Snapper.Source.GUIDE)),
+                    new Point(Scale.um(mm(x, true)), Scale.um(mm(y, false))));
         }
     }
 
@@ -130,7 +131,7 @@ public final class GuideDrag {
     public void cancel() {
         lasting = false;
         held = Optional.empty();
-        figure.drag(Optional.empty(), Optional.empty());
+        figure.drag(Optional.empty(), Optional.empty(), new Point());
     }
 
     private boolean outside(int x, int y) {
