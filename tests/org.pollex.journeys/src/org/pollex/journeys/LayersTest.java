@@ -15,7 +15,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jface.util.LocalSelectionTransfer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DropTarget;
+import org.eclipse.swt.dnd.DropTargetEvent;
+import org.eclipse.swt.dnd.DropTargetListener;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
@@ -34,9 +39,11 @@ import org.pollex.editor.outline.LayersPage;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.work.Session;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Side;
+import org.pollex.model.store.ModelFiles;
 
 /** A designer orders a design by its outline: sides, layers and marks. */
 class LayersTest {
@@ -284,6 +291,78 @@ class LayersTest {
         assertEquals(1, back.getMarks().size());
         key('z', SWT.MOD1);
         assertEquals(2, back.getMarks().size(), "undo by its key");
+    }
+
+    @Test
+    void linesAreDragged() throws Exception {
+        Mark boat = side(0).getLayers().get(0).getMarks().get(0);
+        drag("Boat", "Ellipse", 0.9);
+        assertEquals(List.of("Front", " Layer 1", "Back", " Layer 1", "  Ellipse", "  Boat",
+                "  \u201CLamp Rock\u201D"), lines(), "below the line at whose lower edge it was let go");
+        assertEquals(List.of("Boat"), selected());
+        assertEquals("back", pages.face());
+        assertEquals(List.of(boat), pages.selected());
+        session.history().undo();
+        drag("\u201CLamp Rock\u201D", "Ellipse", 0.1);
+        assertEquals("  \u201CLamp Rock\u201D", lines().get(5), "above the line at whose upper edge it was let go");
+        session.history().undo();
+        drag("Ellipse", "Boat", 0.5);
+        assertEquals(2, side(0).getLayers().get(0).getMarks().size());
+        session.history().undo();
+        assertFalse(drag("Boat", "Front", 0.5), "a mark is not let go on a side");
+        assertFalse(session.history().canUndo());
+    }
+
+    /**
+     * Drags one line onto another, as the window system tells of it; {@code where} is how far down that line.
+     *
+     * @return whether it was taken
+     */
+    private boolean drag(String text, String onto, double where) throws Exception {
+        select(text);
+        LocalSelectionTransfer.getTransfer().setSelection(((LayersPage) outline.getCurrentPage()).getSelection());
+        DropTargetListener listener = ((DropTarget) tree().getData(DND.DROP_TARGET_KEY)).getDropListeners()[0];
+        TreeItem target = line(onto);
+        Rectangle row = target.getBounds();
+        org.eclipse.swt.graphics.Point at = tree().toDisplay(row.x + 5, row.y + (int) (row.height * where));
+        Class<?> told = Class.forName("org.eclipse.swt.dnd.DNDEvent");
+        var make = told.getDeclaredConstructor();
+        make.setAccessible(true);
+        Event event = (Event) make.newInstance();
+        event.widget = tree();
+        event.x = at.x;
+        event.y = at.y;
+        event.item = target;
+        event.detail = DND.DROP_MOVE;
+        var wrap = DropTargetEvent.class.getDeclaredConstructor(told);
+        wrap.setAccessible(true);
+        DropTargetEvent drop = (DropTargetEvent) wrap.newInstance(event);
+        drop.item = target;
+        drop.x = at.x;
+        drop.y = at.y;
+        drop.operations = DND.DROP_MOVE;
+        drop.detail = DND.DROP_MOVE;
+        drop.currentDataType = LocalSelectionTransfer.getTransfer().getSupportedTypes()[0];
+        listener.dragEnter(drop);
+        listener.dragOver(drop);
+        boolean allowed = drop.detail == DND.DROP_MOVE;
+        listener.dropAccept(drop);
+        drop.data = LocalSelectionTransfer.getTransfer().getSelection();
+        listener.drop(drop);
+        LocalSelectionTransfer.getTransfer().setSelection(null);
+        Window.idle();
+        return allowed;
+    }
+
+    @Test
+    void aFileThatWasReadAnewIsShownAnew() throws Exception {
+        Path file = session.file();
+        java.nio.file.Files.writeString(file, java.nio.file.Files.readString(file).replace("\"Boat\"", "\"Skiff\""));
+        editor.getAdapter(Session.class).take(ModelFiles.DESIGNS.open(file), false);
+        Window.idle();
+        assertEquals("  Skiff", lines().get(2));
+        select("Skiff");
+        assertEquals(List.of(side(0).getLayers().get(0).getMarks().get(0)), pages.selected());
     }
 
     private void choose(String menu, String entry) {

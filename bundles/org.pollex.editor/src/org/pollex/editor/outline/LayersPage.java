@@ -71,6 +71,7 @@ public final class LayersPage extends Page implements IContentOutlinePage, IAdap
     private Session session;
     private DesignPages pages;
     private Design shown;
+    private Set<Object> filled = Set.of();
     private boolean leading;
     private boolean late;
 
@@ -142,7 +143,24 @@ public final class LayersPage extends Page implements IContentOutlinePage, IAdap
     private void fill() {
         shown = session == null ? null : session.design();
         viewer.setInput(session);
+        expandNew();
         follow();
+    }
+
+    /** Lines that had nothing below them until now are opened; others stay as the user left them. */
+    private void expandNew() {
+        Set<Object> now = new HashSet<>();
+        for (Face face : session == null ? List.<Face>of() : LayerTree.faces(session)) {
+            now.add(face);
+            now.addAll(List.of(tree.getChildren(face)));
+        }
+        now.removeIf(each -> !tree.hasChildren(each));
+        for (Object each : now) {
+            if (!filled.contains(each)) {
+                viewer.setExpandedState(each, true);
+            }
+        }
+        filled = now;
     }
 
     @Override
@@ -153,6 +171,7 @@ public final class LayersPage extends Page implements IContentOutlinePage, IAdap
             fill();
         } else {
             viewer.refresh();
+            expandNew();
             actions.update();
         }
     }
