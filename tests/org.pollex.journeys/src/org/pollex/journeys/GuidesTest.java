@@ -158,6 +158,8 @@ class GuidesTest {
         Window.drag(canvas(), x, from, x, from + by + 3, true);
         double hidden = middle();
         session.history().undo();
+        draw(false, 4, 2, SWT.ALT);
+        assertTrue(Shown.GUIDES.on(), "a guide that is drawn shows");
         assertEquals(at, kept, 1e-6, "the middle of the boat lies on the guide");
         assertTrue(Math.abs(free - kept) > 0.1, "Alt moves freely: " + free);
         assertTrue(Math.abs(hidden - kept) > 0.1, "a guide that does not show holds nothing: " + hidden);

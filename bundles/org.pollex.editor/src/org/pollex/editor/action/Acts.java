@@ -22,6 +22,7 @@ import org.pollex.edit.Pose;
 import org.pollex.edit.SetOverprintCommand;
 import org.pollex.editor.action.Changes.Order;
 import org.pollex.editor.setting.Amount;
+import org.pollex.editor.side.Shown;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 
@@ -137,6 +138,7 @@ final class Acts {
     private void guides() {
         put("add-guide", Workplace::open, Dialogs::addGuide);
         put("next-guide", at -> !at.guides().all().isEmpty(), at -> {
+            Shown.GUIDES.set(true);
             at.pages().select(List.of());
             at.guides().chooseNext();
         });

@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.edit.Arrange;
+import org.pollex.editor.side.Shown;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.PlainShape;
@@ -124,6 +125,7 @@ final class Dialogs {
         within.expandBy(GUIDE_REACH);
         GuideDialog dialog = new GuideDialog(at.shell(), within);
         if (dialog.open() == GuideDialog.OK) {
+            Shown.GUIDES.set(true);
             at.pages().select(List.of());
             at.guides().add(dialog.upright(), dialog.at());
         }

@@ -36,20 +36,27 @@ public final class GuideDrag {
     private final FigureCanvas canvas;
     private final ZoomManager zoom;
     private final Supplier<List<Snapper.Line>> edges;
+    private final Runnable reveal;
     private Optional<Guide> held = Optional.empty();
     private boolean upright;
     private boolean lasting;
     private boolean moved;
     private Point start = new Point();
 
-    /** @param edges lines of the item that a guide keeps to */
+    /**
+     * Gestures on one drawing surface.
+     *
+     * @param edges  lines of the item that a guide keeps to
+     * @param reveal shows guides that are hidden, called before a new one is drawn
+     */
     public GuideDrag(Guides guides, GuideLines figure, FigureCanvas canvas, ZoomManager zoom,
-            Supplier<List<Snapper.Line>> edges) {
+            Supplier<List<Snapper.Line>> edges, Runnable reveal) {
         this.guides = guides;
         this.figure = figure;
         this.canvas = canvas;
         this.zoom = zoom;
         this.edges = edges;
+        this.reveal = reveal;
     }
 
     /** The guides that gestures change. */
@@ -102,6 +109,9 @@ public final class GuideDrag {
         }
         moved |= Math.abs(upright ? x - start.x : y - start.y) > STILL_PIXELS;
         if (moved) {
+            if (!figure.isVisible()) {
+                reveal.run();
+            }
             figure.drag(held, outside(x, y) ? Optional.empty()
                     : Optional.of(new Snapper.Line(upright, place(x, y, freely), Snapper.Source.GUIDE)),
                     new Point(Scale.um(mm(x, true)), Scale.um(mm(y, false))));

@@ -100,7 +100,8 @@ final class PanTool extends PanningSelectionTool {
     @Override
     public void mouseMove(MouseEvent event, EditPartViewer viewer) {
         super.mouseMove(event, viewer);
-        if (isInState(STATE_INITIAL)) {
+        if (isInState(STATE_INITIAL) && (overGuide
+                || page(viewer).filter(page -> !page.guideDrag().guides().all().isEmpty()).isPresent())) {
             Optional<Cursor> cursor = drag(event, viewer).flatMap(each -> each.cursor(event.x, event.y));
             if (cursor.isPresent() || overGuide) {
                 viewer.setCursor(cursor.orElse(null));

@@ -118,7 +118,8 @@ public final class SidePage implements SideScene {
         Composite left = new Composite(area, SWT.NONE);
         FigureCanvas canvas = (FigureCanvas) viewer.createControl(area);
         SmallDamage.install(canvas);
-        guideDrag = new GuideDrag(guides, guideLines, canvas, root.getZoomManager(), () -> SnapLines.edges(item));
+        guideDrag = new GuideDrag(guides, guideLines, canvas, root.getZoomManager(), () -> SnapLines.edges(item),
+                () -> Shown.GUIDES.set(true));
         RulerDrag.from(ruler(top, true), canvas, true, guideDrag);
         RulerDrag.from(ruler(left, false), canvas, false, guideDrag);
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
