@@ -11,6 +11,9 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * What is drawn of an item: its outline, its zones and the colour of its material. All in mm.
+ *
+ * @param edge  width of the rim that does not print
  */
-public record ItemLook(Geometry area, Geometry safe, Geometry wearRisk, Geometry unprintable, RGB material) {
+public record ItemLook(Geometry area, Geometry safe, Geometry wearRisk, Geometry unprintable, double edge,
+        RGB material) {
 }

@@ -21,9 +21,12 @@ import org.pollex.model.store.Catalogues;
  * @param tip        shortest thin tip that is reported
  * @param notch      shortest narrow notch that is reported
  * @param dust       what is thinner is left out before widths are measured
+ * @param twoInks    narrowest opening between two inks, whose register adds up
+ * @param speck      smallest dot that prints, its diameter
+ * @param pinhole    smallest hole that stays open, its diameter
  */
 public record Limits(double line, double bridge, double gap, double opening, double type, double tolerance, double tip,
-        double notch, double dust) {
+        double notch, double dust, double twoInks, double speck, double pinhole) {
 
     /** Of a method, with the settings of the catalogues. */
     public static Limits of(Method method, Catalogues catalogues) {
@@ -31,6 +34,8 @@ public record Limits(double line, double bridge, double gap, double opening, dou
                 method.getLineMinReversed(), method.getTypeMin(), 1 - catalogues.setting("width.tolerance").orElse(0),
                 catalogues.setting("line-too-thin.tip-length").orElse(0),
                 catalogues.setting("gap-too-narrow.notch-length").orElse(0),
-                catalogues.setting("width.dust").orElse(0));
+                catalogues.setting("width.dust").orElse(0),
+                method.getLineMinReversed() * catalogues.setting("gap-too-narrow.two-ink-factor").orElse(1),
+                method.getSpeckMin(), method.getPinholeMin());
     }
 }

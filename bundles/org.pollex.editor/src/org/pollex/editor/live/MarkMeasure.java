@@ -17,8 +17,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.pollex.geometry.shape.PointInZone;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.PlaceKind;
+import org.pollex.geometry.width.SmallPart;
+import org.pollex.geometry.width.SmallParts;
 import org.pollex.geometry.width.WidthField;
 import org.pollex.geometry.width.WidthPlace;
 
@@ -37,6 +40,8 @@ public final class MarkMeasure {
     private static final double RANGE = 1.02;
     /** So that a scale at the end of a range is not taken for one outside it. */
     private static final double ROUNDING = 1e-9;
+    /** A wall's ink is looked for so far behind it, mm on the item. */
+    private static final double BEHIND = 0.002;
     private static final int MOST_PLACES = 400;
 
     private record Fields(List<WidthField> lines, WidthField gaps) {
@@ -46,6 +51,9 @@ public final class MarkMeasure {
     private final List<Geometry> areas;
     private final Geometry all;
     private final double now;
+    private final OptionalDouble speck;
+    private final OptionalDouble pinhole;
+    private final List<PointInZone> inks;
     private final Map<Integer, Fields> ranges = new HashMap<>();
 
     private MarkMeasure(Limits limits, List<Geometry> areas, Geometry all, double now) {
@@ -53,6 +61,24 @@ public final class MarkMeasure {
         this.areas = areas;
         this.all = all;
         this.now = now;
+        this.speck = areas.stream().flatMap(each -> SmallParts.of(each, Double.MAX_VALUE, 0).stream())
+                .mapToDouble(MarkMeasure::diameter).min();
+        this.pinhole = SmallParts.of(all, 0, Double.MAX_VALUE).stream().mapToDouble(MarkMeasure::diameter).min();
+        this.inks = areas.size() < 2 ? List.of() : areas.stream().map(PointInZone::of).toList();
+    }
+
+    private static double diameter(SmallPart part) {
+        return Math.sqrt(part.area() * 4 / Math.PI);
+    }
+
+    /** Diameter of the disc with the area of the smallest part at a scale, mm on the item; empty without any part. */
+    public OptionalDouble speck(double scale) {
+        return speck.isPresent() ? OptionalDouble.of(speck.getAsDouble() * scale) : speck;
+    }
+
+    /** Diameter of the disc with the area of the smallest hole at a scale, mm on the item; empty without any hole. */
+    public OptionalDouble pinhole(double scale) {
+        return pinhole.isPresent() ? OptionalDouble.of(pinhole.getAsDouble() * scale) : pinhole;
     }
 
     /**
@@ -76,7 +102,7 @@ public final class MarkMeasure {
         return ranges.computeIfAbsent(range, unknown -> {
             double from = now * Math.pow(RANGE, range);
             double line = Math.max(limits.line(), limits.bridge()) / from;
-            double gap = Math.max(limits.gap(), limits.opening()) / from;
+            double gap = Math.max(limits.gap(), Math.max(limits.opening(), twoInks())) / from;
             return new Fields(areas.stream().map(each -> WidthField.of(each, line * (1 + ROUNDING))).toList(),
                     WidthField.gapsOf(all, gap * (1 + ROUNDING)));
         });
@@ -96,17 +122,40 @@ public final class MarkMeasure {
                 }
             }
         }
-        for (double limit : new TreeSet<>(List.of(limits.gap(), limits.opening()))) {
+        for (double limit : new TreeSet<>(List.of(limits.gap(), limits.opening(), twoInks()))) {
             for (WidthPlace place : measured.gaps().places(limit / s)) {
                 boolean notch = place.kind() == PlaceKind.NOTCH && place.length() * s < limits.notch();
                 boolean enclosed = place.wallsOnHoles() && place.withinOneComponent();
-                if (!notch && limit == (enclosed ? limits.opening() : limits.gap())) {
+                double held = !enclosed ? limits.gap() : twoInks(place, s) ? twoInks() : limits.opening();
+                if (!notch && limit == held) {
                     add(found, place, s, limit, true);
                 }
             }
         }
         found.sort(java.util.Comparator.comparingDouble(each -> each.width() / each.limit()));
         return found.size() <= MOST_PLACES ? found : List.copyOf(found.subList(0, MOST_PLACES));
+    }
+
+    /** The limit for openings between two inks; where the mark has one only, that of all openings. */
+    private double twoInks() {
+        return inks.isEmpty() ? limits.opening() : limits.twoInks();
+    }
+
+    /** Whether the walls of an opening are of different colours. */
+    private boolean twoInks(WidthPlace place, double scale) {
+        return twoInks() > limits.opening() && behind(place.ax(), place.ay(), place.bx(), place.by(), scale)
+                != behind(place.bx(), place.by(), place.ax(), place.ay(), scale);
+    }
+
+    private int behind(double x, double y, double fromX, double fromY, double scale) {
+        double length = Math.hypot(x - fromX, y - fromY);
+        double beyond = length == 0 ? 0 : BEHIND / scale / length;
+        for (int i = 0; i < inks.size(); i++) {
+            if (inks.get(i).contains(x + (x - fromX) * beyond, y + (y - fromY) * beyond)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private void add(List<ThinPlace> found, WidthPlace place, double scale, double limit, boolean gap) {

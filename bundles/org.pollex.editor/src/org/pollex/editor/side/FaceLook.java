@@ -6,12 +6,17 @@
  */
 package org.pollex.editor.side;
 
+import java.util.Optional;
 import org.eclipse.swt.graphics.RGB;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.pollex.colour.Srgb;
 import org.pollex.editor.figure.ItemLook;
+import org.pollex.editor.live.Rim;
 import org.pollex.editor.session.DesignSession;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.model.catalogue.Method;
 import org.pollex.print.PrintedTones;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
@@ -25,15 +30,33 @@ public final class FaceLook {
     private FaceLook() {
     }
 
-    /** Area, zones and material; a plain box while the product is not known. */
-    static ItemLook of(DesignSession session, String face) {
+    /**
+     * Area, zones and material; a plain box while the product is not known. The rim is that of the method where it is
+     * wider than the product's.
+     *
+     * @param before  how the face looked, whose zones are taken over when they are the same
+     */
+    static ItemLook of(DesignSession session, String face, Optional<ItemLook> before) {
         try {
             ItemFace shown = session.suite().item(session.design().getProduct()).face(face).orElseThrow();
-            return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), material(session));
+            double edge = Math.max(shown.edge(), session.suite().catalogues().method(session.design().getMethod())
+                    .map(Method::getEdge).orElse(0.0));
+            if (before.isPresent() && before.get().area() == shown.area() && before.get().edge() == edge) {
+                ItemLook same = before.get();
+                return new ItemLook(same.area(), same.safe(), same.wearRisk(), same.unprintable(), edge,
+                        material(session));
+            }
+            if (edge <= shown.edge()) {
+                return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), edge,
+                        material(session));
+            }
+            Geometry rim = Rim.of(shown, edge);
+            return new ItemLook(shown.area(), Polygons.difference(shown.safe(), rim),
+                    Polygons.difference(shown.wearRisk(), rim), rim, edge, material(session));
         } catch (ItemException | java.util.NoSuchElementException e) {
             GeometryFactory factory = new GeometryFactory();
             return new ItemLook(factory.toGeometry(NO_ITEM), factory.createPolygon(), factory.createPolygon(),
-                    factory.createPolygon(), NO_MATERIAL);
+                    factory.createPolygon(), 0, NO_MATERIAL);
         }
     }
 

@@ -8,6 +8,7 @@ package org.pollex.editor.side;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.geometry.Point;
@@ -99,7 +100,7 @@ public final class SidePage implements SideScene {
         this.session = session;
         this.face = face;
         this.pointers = pointers;
-        item = FaceLook.of(session, face);
+        item = FaceLook.of(session, face, Optional.empty());
         Guides guides = new Guides(session, face);
         guideLines = new GuideLines(guides, () -> root.getZoomManager().getZoom());
         snapLines = new SnapLines(() -> root.getZoomManager().getZoom(),
@@ -294,9 +295,9 @@ public final class SidePage implements SideScene {
 
     /** Shows the model as it is now; the exact print only while it is of this model. */
     public void refresh() {
-        ItemLook now = FaceLook.of(session, face);
+        ItemLook now = FaceLook.of(session, face, Optional.of(item));
         SidePart part = (SidePart) viewer.getContents();
-        if (now.area() != item.area() || !now.material().equals(item.material())) {
+        if (now.area() != item.area() || now.edge() != item.edge() || !now.material().equals(item.material())) {
             item = now;
             showZones();
         }

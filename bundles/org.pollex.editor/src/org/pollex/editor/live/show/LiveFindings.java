@@ -7,6 +7,7 @@
 package org.pollex.editor.live.show;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -28,8 +29,11 @@ import org.pollex.editor.figure.ItemLook;
 import org.pollex.editor.figure.MarkLook;
 import org.pollex.editor.live.Limits;
 import org.pollex.editor.live.MarkMeasure;
+import org.pollex.editor.live.MovedMark;
 import org.pollex.editor.live.Readout;
+import org.pollex.editor.live.RestOfSide;
 import org.pollex.editor.live.ThinPlace;
+import org.pollex.editor.live.Worn;
 import org.pollex.editor.live.ZoneParts;
 import org.pollex.editor.setting.Choices;
 import org.pollex.editor.setting.LeastShown;
@@ -40,8 +44,8 @@ import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.session.SessionListener;
 import org.pollex.model.design.Mark;
-import org.pollex.model.design.TextLine;
 import org.pollex.print.PrintedSide;
+import org.pollex.print.item.ItemFace;
 
 /**
  * Keeps the findings of a page up with the art. While a gesture lasts, thin places are looked up again in the
@@ -61,6 +65,10 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private MarkMeasure measured;
     private List<ThinPlace> thin = List.of();
     private double thinScale = -1;
+    private RestOfSide rest = RestOfSide.NONE;
+    private Known restOf;
+    private String restWithout = "";
+    private Readout live = Readout.NONE;
     private final AtomicReference<Ask> newest = new AtomicReference<>();
     private final Job measuring = new MeasureJob();
     private Readout exact = Readout.NONE;
@@ -77,7 +85,12 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private PreparedGeometry printable;
 
     /** What to find out; zones only where the hull reaches them. */
-    private record Ask(MarkLook look, double now, Pose pose, Limits limits, Geometry off, Geometry wear) {
+    private record Ask(MarkLook look, double now, Pose pose, Limits limits, Geometry off, Geometry wear,
+            Optional<Known> known, String face, String id, Readout before) {
+
+        Optional<PrintedSide> side() {
+            return known.flatMap(each -> each.printed().side(face));
+        }
     }
 
     private record Parts(Geometry off, Geometry wear) {
@@ -146,6 +159,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             mark = moved;
             places = List.of();
             parts = new Parts(null, null);
+            live = exact;
             found.setVisible(false);
         }
         if (!Shown.LIVE.on()) {
@@ -156,7 +170,8 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         reach();
         Limits limits = limits();
         if (limits != null && !look.areas().isEmpty()) {
-            newest.set(new Ask(look, moved.getScale(), at, limits, offZone, wearZone));
+            newest.set(new Ask(look, moved.getScale(), at, limits, offZone, wearZone, session.known(), page.face(),
+                    String.valueOf(moved.getId()), exact));
             measuring.schedule();
         }
         draw();
@@ -184,15 +199,11 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         if (!(part instanceof MarkPart shown)) {
             return;
         }
-        Polygon hull = hull(shown.markFigure().outline());
         gesture.show(pose, shown.markFigure().getBounds(), offZone == null ? null : parts.off(),
                 wearZone == null ? null : parts.wear(), places);
         Limits limits = limits();
         if (limits != null) {
-            bar.show(exact.with(MarkMeasure.thinnest(places, false), MarkMeasure.thinnest(places, true),
-                    pose.scale() / mark.getScale(), mark instanceof TextLine,
-                    hull == null ? OptionalDouble.empty()
-                            : OptionalDouble.of(hull.getArea() / page.item().safe().getArea())), limits);
+            bar.show(live, limits, true);
         }
     }
 
@@ -234,7 +245,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         if (limits == null || side == null) {
             exact = Readout.NONE;
             if (limits != null) {
-                bar.show(exact, limits);
+                bar.show(exact, limits, false);
             }
             return;
         }
@@ -244,7 +255,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                 if (session.known().orElse(null) == known) {
                     exact = readout;
                     if (mark == null) {
-                        bar.show(readout, limits);
+                        bar.show(readout, limits, false);
                     }
                 }
             });
@@ -289,10 +300,12 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                     thinScale = ask.pose().scale();
                 }
                 List<ThinPlace> found = thin;
+                Readout numbers = numbers(ask, areas, cut);
                 soon(() -> {
                     if (mark != null && page.look(mark) == ask.look()) {
                         places = found;
                         parts = cut;
+                        live = numbers;
                         draw();
                     }
                 });
@@ -300,6 +313,29 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                 ILog.of(LiveFindings.class).error("A mark could not be measured", e);
             }
             return Status.OK_STATUS;
+        }
+
+        private Readout numbers(Ask ask, List<Geometry> areas, Parts cut) {
+            Optional<PrintedSide> side = ask.side();
+            if (side.isEmpty()) {
+                return Readout.NONE;
+            }
+            if (restOf != ask.known().get() || !restWithout.equals(ask.id())) {
+                rest = RestOfSide.of(side.get(), ask.known().get().findings(), ask.id(), ask.limits());
+                restOf = ask.known().get();
+                restWithout = ask.id();
+            }
+            OptionalDouble type = side.get().types().stream().filter(each -> each.mark().equals(ask.id()))
+                    .mapToDouble(each -> each.xHeight() / ask.now()).min();
+            ItemFace face = side.get().face();
+            double scale = ask.pose().scale();
+            double whole = (ask.off() == null ? areas.stream().mapToDouble(Geometry::getArea).sum()
+                    : ZoneParts.in(areas, ask.pose(), face.area()).getArea()) * scale * scale;
+            double weighted = cut.wear() == null ? 0
+                    : Worn.weighted(ZoneParts.placing(ask.pose()).transform(cut.wear()), face.wear());
+            Readout now = new MovedMark(areas, ask.look().hull(), type).at(ask.pose(), thin, measured, rest,
+                    new Worn(weighted, whole), face.safe().getArea(), ask.limits());
+            return scale == ask.now() ? now.moved(ask.before()) : now;
         }
     }
 }

@@ -8,7 +8,10 @@ package org.pollex.editor.live.show;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -17,57 +20,105 @@ import org.eclipse.swt.widgets.Label;
 import org.pollex.editor.live.Limits;
 import org.pollex.editor.live.Readout;
 
-/** The four numbers of a side in a line below the drawing, each with its limit and a sign where it is missed. */
+/**
+ * The numbers of a side in two lines below the drawing, each with its limit and a sign where it is missed. Read aloud,
+ * the sign is a word.
+ */
 final class ReadoutBar {
 
     private static final String GOOD = "\u2713 ";
     private static final String BAD = "\u26A0 ";
 
     private static final double POINT = 0.005;
+    /** Widths are measured up to so many times the limit. */
+    private static final double FARTHER = 3;
+
+    private static final int COLUMNS = 4;
 
     private final Label line;
     private final Label gap;
     private final Label type;
     private final Label share;
+    private final Label speck;
+    private final Label pinhole;
+    private final Label wear;
 
     ReadoutBar(Composite parent) {
-        GridLayout layout = new GridLayout(4, false);
+        GridLayout layout = new GridLayout(COLUMNS, true);
         layout.marginHeight = 3;
+        layout.verticalSpacing = 2;
         parent.setLayout(layout);
         line = label(parent);
         gap = label(parent);
         type = label(parent);
         share = label(parent);
+        speck = label(parent);
+        pinhole = label(parent);
+        wear = label(parent);
+        named(parent, () -> "Numbers of the print: " + aloud(text()));
     }
 
     private static Label label(Composite parent) {
         Label label = new Label(parent, SWT.NONE);
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        named(label, () -> aloud(label.getText()));
         return label;
     }
 
-    void show(Readout readout, Limits limits) {
-        set(line, "Line ", readout.line(), limits.line(), limits.tolerance(), 3);
-        set(gap, "Gap ", readout.gap(), limits.gap(), limits.tolerance(), 3);
+    private static void named(Control control, Supplier<String> name) {
+        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = name.get();
+            }
+        });
+    }
+
+    /** Words for the signs. */
+    static String aloud(String text) {
+        return text.replace(BAD, "Too small: ").replace(GOOD, "").replace(" | ", "; ");
+    }
+
+    /**
+     * Shows numbers.
+     *
+     * @param live  whether they are of a gesture, which looks for what is too thin only
+     */
+    void show(Readout readout, Limits limits, boolean live) {
+        double farther = live ? 1 : FARTHER;
+        set(line, "Line ", readout.line(), limits.line(), limits.tolerance(), farther);
+        set(gap, "Gap ", readout.gap(), limits.gap(), limits.tolerance(), farther);
         if (readout.type().isEmpty()) {
             set(type, "No lettering");
         } else {
-            set(type, "x-height ", readout.type(), limits.type(), limits.tolerance(), 0);
+            measured(type, "x-height ", readout.type().getAsDouble(), limits.type(), limits.tolerance());
         }
         set(share, readout.share().isEmpty() ? "Nothing printed" : String.format(Locale.ROOT,
                 "Takes %.0f %% of the safe zone", readout.share().getAsDouble() * 100));
+        set(speck, "Dots ", readout.speck(), limits.speck(), limits.tolerance(), farther);
+        if (readout.pinhole().isEmpty()) {
+            set(pinhole, "No holes");
+        } else {
+            set(pinhole, "Holes ", readout.pinhole(), limits.pinhole(), limits.tolerance(), farther);
+        }
+        set(wear, readout.wear().isEmpty() ? "Nothing wears" : String.format(Locale.ROOT,
+                "Wear takes %.0f %%", readout.wear().getAsDouble() * 100));
     }
 
     private static void set(Label label, String name, OptionalDouble value, double limit, double tolerance,
             double farther) {
-        if (value.isEmpty()) {
-            set(label, GOOD + String.format(Locale.ROOT, "%sover %.2f mm", name, limit * farther));
+        if (value.isEmpty() || value.getAsDouble() > limit * FARTHER) {
+            set(label, GOOD + String.format(Locale.ROOT, farther > 1 ? "%sover %.2f mm" : "%sat least %.2f mm", name,
+                    value.isEmpty() ? limit * farther : limit * FARTHER));
         } else {
-            boolean bad = value.getAsDouble() < limit * tolerance;
-            // a tip or notch runs out to nothing
-            set(label, (bad ? BAD : GOOD) + (value.getAsDouble() < POINT ? name + "runs out"
-                    : String.format(Locale.ROOT, "%s%.2f of %.2f mm", name, value.getAsDouble(), limit)));
+            measured(label, name, value.getAsDouble(), limit, tolerance);
         }
+    }
+
+    private static void measured(Label label, String name, double value, double limit, double tolerance) {
+        // a tip or notch runs out to nothing
+        set(label, (value < limit * tolerance ? BAD : GOOD) + (value < POINT ? name + "runs out"
+                : String.format(Locale.ROOT, "%s%.2f of %.2f mm", name, value, limit)));
     }
 
     private static void set(Label label, String text) {
@@ -81,6 +132,7 @@ final class ReadoutBar {
     }
 
     String text() {
-        return line.getText() + " | " + gap.getText() + " | " + type.getText() + " | " + share.getText();
+        return line.getText() + " | " + gap.getText() + " | " + type.getText() + " | " + share.getText()
+                + " | " + speck.getText() + " | " + pinhole.getText() + " | " + wear.getText();
     }
 }
