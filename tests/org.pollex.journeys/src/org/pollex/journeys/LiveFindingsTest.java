@@ -99,4 +99,29 @@ class LiveFindingsTest {
                 && editor.live().readout().contains("0.08 of"));
         assertEquals(0.7, boat().getScale(), 0.03);
     }
+
+    /** The wave below the boat is too thin; resting on it says so, resting on the item says nothing. */
+    @Test
+    void aPinSaysWhatWasFound() throws Exception {
+        int[] at = EditorTest.middle(editor, boat());
+        double px = editor.page().root().getZoomManager().getZoom() * 1000;
+        Window.until("places are marked", () -> editor.live().marked() > 0);
+        // the box of the boat reaches from the top of the sail to the lower edge of the wave
+        int wave = at[1] + (int) (8.86 / 2 * px);
+        Window.mouse(canvas, SWT.MouseMove, at[0], wave, 0, 0);
+        assertTrue(String.valueOf(canvas.getToolTipText()).contains("only 0.12 mm wide"), canvas.getToolTipText());
+        Window.mouse(canvas, SWT.MouseMove, at[0], wave + (int) (3 * px), 0, 0);
+        assertEquals(null, canvas.getToolTipText());
+    }
+
+    @Test
+    void theNumbersAreReadAloudWithWordsForTheSigns() {
+        org.eclipse.swt.widgets.Label line = Widgets.all(editor.page().footer(), org.eclipse.swt.widgets.Label.class)
+                .get(0);
+        assertTrue(line.getText().contains("0.12 of 0.15 mm"), line.getText());
+        assertEquals(7, Widgets.all(editor.page().footer(), org.eclipse.swt.widgets.Label.class).size());
+        assertTrue(editor.live().readoutAloud().startsWith("Too small: Line 0.12 of 0.15 mm; "),
+                editor.live().readoutAloud());
+        assertFalse(editor.live().readoutAloud().contains("\u2713"), "a sign is read as it is");
+    }
 }

@@ -171,14 +171,14 @@ abstract class PictureView extends ViewPart {
     }
 
     private void paint(GC gc) {
+        if (image != null && backdrop != ScreenImages.rgb(canvas.getBackground())) {
+            // the window turned light or dark since
+            repaint();
+        }
         if (image == null) {
             gc.drawText(active == null || active.session().isEmpty() ? NONE : active.session().get().trouble()
                     .orElse("The design is being checked; its picture follows."), 10, 10, true);
             return;
-        }
-        if (backdrop != ScreenImages.rgb(canvas.getBackground())) {
-            // the window turned light or dark since
-            repaint();
         }
         Point origin = origin();
         gc.drawImage(image, origin.x, origin.y);

@@ -8,6 +8,7 @@ package org.pollex.editor.live.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -16,8 +17,10 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.pollex.editor.figure.ItemFigure;
 import org.pollex.editor.figure.Paths;
@@ -35,7 +38,7 @@ final class FoundFigure extends Figure {
     private static final double WHOLE = 0.2;
     private static final double DOT = 0.35;
 
-    private record Drawn(Path path, RGB tone, boolean dashed) {
+    private record Drawn(Path path, RGB tone, boolean dashed, Geometry line, String message) {
     }
 
     private final java.util.function.DoubleSupplier zoom;
@@ -57,7 +60,7 @@ final class FoundFigure extends Figure {
             Geometry line = where instanceof Point ? where.buffer(DOT, 4) : where;
             drawn.add(new Drawn(Paths.of(Display.getCurrent(), line),
                     each.severity() == Severity.ERROR ? Tone.ERROR : Tone.WARNING,
-                    each.severity() != Severity.ERROR));
+                    each.severity() != Severity.ERROR, line, each.message()));
         }
         Rectangle box = ItemFigure.box(item).expand(Scale.um(20), Scale.um(20));
         if (box.equals(getBounds())) {
@@ -70,6 +73,25 @@ final class FoundFigure extends Figure {
     /** How many places are drawn. */
     int count() {
         return drawn.size();
+    }
+
+    /** What was found nearest to a place, at most so far from it, mm. */
+    Optional<String> at(double x, double y, double far) {
+        Envelope around = new Envelope(new Coordinate(x, y));
+        around.expandBy(far);
+        Point place = new GeometryFactory().createPoint(new Coordinate(x, y));
+        String nearest = null;
+        double least = far;
+        for (Drawn each : drawn) {
+            if (around.intersects(each.line().getEnvelopeInternal())) {
+                double distance = each.line().distance(place);
+                if (nearest == null ? distance <= least : distance < least) {
+                    nearest = each.message();
+                    least = distance;
+                }
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 
     void dispose() {

@@ -106,6 +106,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         page.root().findings().add(found);
         page.root().findings().add(gesture);
         gesture.setVisible(false);
+        PinTips.install(page, found);
         measuring.setSystem(true);
         measuring.setPriority(Job.INTERACTIVE);
         page.add(this);
@@ -121,9 +122,14 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         });
     }
 
-    /** The readout as it stands, for whoever reads it aloud. */
+    /** The readout as it stands. */
     public String readout() {
         return bar.text();
+    }
+
+    /** The readout with words for its signs, as it is read aloud. */
+    public String readoutAloud() {
+        return ReadoutBar.aloud(bar.text());
     }
 
     /** How many places are marked now: during a gesture the thin ones, else the findings that have a place. */
