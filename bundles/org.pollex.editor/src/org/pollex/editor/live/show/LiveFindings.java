@@ -68,6 +68,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private RestOfSide rest = RestOfSide.NONE;
     private Known restOf;
     private String restWithout = "";
+    private double weighted;
     private Readout live = Readout.NONE;
     private final AtomicReference<Ask> newest = new AtomicReference<>();
     private final Job measuring = new MeasureJob();
@@ -337,8 +338,12 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             double scale = ask.pose().scale();
             double whole = (ask.off() == null ? areas.stream().mapToDouble(Geometry::getArea).sum()
                     : ZoneParts.in(areas, ask.pose(), face.area()).getArea()) * scale * scale;
-            double weighted = cut.wear() == null ? 0
-                    : Worn.weighted(ZoneParts.placing(ask.pose()).transform(cut.wear()), face.wear());
+            // the dearest number waits for the pointer to slow down
+            if (cut.wear() == null) {
+                weighted = 0;
+            } else if (newest.get() == null) {
+                weighted = Worn.weighted(ZoneParts.placing(ask.pose()).transform(cut.wear()), face.wear());
+            }
             Readout now = new MovedMark(areas, ask.look().hull(), type).at(ask.pose(), thin, measured, rest,
                     new Worn(weighted, whole), face.safe().getArea(), ask.limits());
             return scale == ask.now() ? now.moved(ask.before()) : now;
