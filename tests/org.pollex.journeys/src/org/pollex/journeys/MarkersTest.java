@@ -22,6 +22,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.views.markers.WorkbenchMarkerResolution;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -103,6 +104,32 @@ class MarkersTest {
                 () -> found(file, "line-too-thin").isEmpty());
         assertEquals(1.25, ModelFiles.DESIGNS.load(folder.resolve("marked.design")).getSides().get(0).getLayers()
                 .get(0).getMarks().get(0).getScale(), 0.01);
+    }
+
+    @Test
+    void manyMarkersAreOneStepOfUndo() throws Exception {
+        IFile file = add();
+        Window.until("both sides are marked", () -> !found(file, "line-too-thin").isEmpty()
+                && FindingMarkers.of(file).stream().anyMatch(each -> each.side().equals("back")
+                && each.check().equals("line-too-thin")));
+        IMarker[] thin = Arrays.stream(file.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO))
+                .filter(each -> each.getAttribute("check", "").equals("line-too-thin")).toArray(IMarker[]::new);
+        assertTrue(thin.length > 2, "thin places: " + thin.length);
+        DesignEditor editor = (DesignEditor) IDE.openEditor(Window.page(), file);
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        Window.until("the design is checked", session::fresh);
+        WorkbenchMarkerResolution scale = (WorkbenchMarkerResolution) Arrays.stream(IDE.getMarkerHelpRegistry()
+                .getResolutions(thin[0])).filter(each -> each.getLabel().equals("Scale up to the limit")).findFirst()
+                .orElseThrow();
+        assertEquals(thin.length - 1, scale.findOtherMarkers(thin).length);
+        scale.run(thin, new NullProgressMonitor());
+        Window.until("the open design is mended", editor::isDirty);
+        Window.until("nothing is too thin any more", () -> session.fresh() && session.known().orElseThrow().findings()
+                .stream().noneMatch(each -> each.check().equals("line-too-thin")));
+        session.history().undo();
+        assertFalse(editor.isDirty(), "it took more than one step");
+        assertFalse(session.history().canUndo());
+        Window.closeEditors();
     }
 
     @Test

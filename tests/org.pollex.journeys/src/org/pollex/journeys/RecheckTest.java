@@ -30,10 +30,15 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -201,7 +206,40 @@ class RecheckTest {
         assertEquals("Line too thin", row.getText(column(tree, "Check")));
         Window.idle();
         Picture.take(Window.display(), "problems");
+        remedies(tree, row);
         Window.page().hideView(view);
+    }
+
+    /** The list's menu leads to the remedies of the selected problem. */
+    private static void remedies(Tree tree, TreeItem row) throws Exception {
+        tree.setFocus();
+        tree.setSelection(row);
+        Event event = new Event();
+        event.item = row;
+        tree.notifyListeners(SWT.Selection, event);
+        Window.idle();
+        Throwable[] failure = new Throwable[1];
+        Window.display().asyncExec(() -> {
+            try {
+                Window.until("the remedies are offered", () -> Widgets.dialog("Quick Fix").isPresent());
+                Shell shell = Widgets.dialog("Quick Fix").get();
+                Window.idle();
+                Picture.take(Window.display(), "problems-remedies");
+                List<String> offered = new ArrayList<>();
+                Widgets.all(shell, Table.class).forEach(table -> Arrays.stream(table.getItems())
+                        .forEach(each -> offered.add(each.getText())));
+                assertTrue(offered.contains("Scale up to the limit"), offered.toString());
+                Widgets.press(shell, "Cancel");
+            } catch (Throwable e) {
+                failure[0] = e;
+                Widgets.dialog("Quick Fix").ifPresent(Shell::close);
+            }
+        });
+        Window.window().getService(IHandlerService.class).executeCommand(
+                "org.eclipse.jdt.ui.edit.text.java.correction.assist.proposals", null);
+        if (failure[0] != null) {
+            throw new AssertionError(failure[0].getMessage(), failure[0]);
+        }
     }
 
     private static int column(Tree tree, String name) {
