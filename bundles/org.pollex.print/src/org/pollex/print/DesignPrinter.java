@@ -154,6 +154,23 @@ public final class DesignPrinter {
         return area.isEmpty() ? Optional.empty() : Optional.of(Hull.of(area).placed(1 / own.getScale(), 0, 0, 0));
     }
 
+    /**
+     * The colours of a piece of art as it means them, its ground among them: at its scale, its middle at the origin,
+     * neither turned nor mirrored. No inks are chosen and nothing that lies over it on the side is cut out.
+     */
+    public List<ColourArea> colours(Placement placement) throws ArtException, PrintException {
+        Placement own = EcoreUtil.copy(placement);
+        own.setX(0);
+        own.setY(0);
+        own.setTurn(0);
+        own.setMirror(false);
+        own.setOverprint(false);
+        own.setGround("none");
+        MarkShapes shapes = read(own, supply.art(placement), new Press(material, method, inks));
+        return shapes.items.isEmpty() ? List.of()
+                : new SidePrinter(new Press(material, method, inks), limits, cancelled).colours(shapes);
+    }
+
     private List<MarkShapes> marks(Side side, Press press) throws ArtException, PrintException {
         List<MarkShapes> marks = new ArrayList<>();
         for (Layer layer : side.getLayers()) {

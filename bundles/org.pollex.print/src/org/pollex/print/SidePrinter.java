@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.ArtException;
@@ -75,6 +76,20 @@ final class SidePrinter {
     /** Everything that a mark prints, its ground left out, whatever lies over it on the side. */
     Geometry area(MarkShapes mark) throws ArtException {
         return area(arrange(List.of(mark)), mark);
+    }
+
+    /** Every colour of a mark with where it shows, in the order of the colours. */
+    List<ColourArea> colours(MarkShapes mark) throws ArtException {
+        Arranged alone = arrange(List.of(mark));
+        Map<Integer, List<Geometry>> byColour = new TreeMap<>();
+        alone.colours.withoutSlivers(SLIVER, HAIR).areas().forEach((label, area) -> {
+            for (SideColours.Colour colour : alone.labels.colours(label)) {
+                byColour.computeIfAbsent(colour.rgb(), rgb -> new ArrayList<>()).add(area);
+            }
+        });
+        List<ColourArea> found = new ArrayList<>();
+        byColour.forEach((rgb, areas) -> found.add(new ColourArea(rgb, Polygons.union(areas))));
+        return found;
     }
 
     private static Geometry area(Arranged alone, MarkShapes mark) {

@@ -1,0 +1,205 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print.retone;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.geometry.width.WidthPlace;
+import org.pollex.print.ColourArea;
+
+/**
+ * What does one light ink print on a dark material so that the art's light stays light and its dark stays dark?
+ *
+ * <p>Light colours print and dark ones stay bare; a keyline is laid outside where a dark mass meets the ground, dark
+ * lines that stand free on the ground print light, light parts that differ are parted by a bare gap, and everything is
+ * brought to the limits of the method. One-colour marks print as they are, but those with light and shade become a
+ * badge. Works on pixels of 0.025 mm and traces them; the same input gives the same output. What the limits could not
+ * be kept for is told, by the width field of the outline. Lengths in mm.
+ */
+public final class OneLightInk {
+
+    private static final double MARGIN = 2.4;
+    private static final double DIFFERENT = 15;
+    private static final double SHADING = 25;
+    private static final double HUE = 0.6;
+    private static final double EATEN = 0.6;
+    private static final double BADGE = 1.5;
+    private static final double BADGE_LINE = 0.3;
+    private static final double TRACE = 0.02;
+
+    private final RetoneLimits limits;
+    private final Labels labels;
+    private final Frame frame;
+    private final List<String> done = new ArrayList<>();
+
+    private OneLightInk(List<ColourArea> areas, int paper, RetoneLimits limits) {
+        Envelope box = new Envelope();
+        areas.forEach(area -> box.expandToInclude(area.area().getEnvelopeInternal()));
+        this.limits = limits;
+        this.frame = Frame.round(box, MARGIN);
+        this.labels = Labels.of(areas, paper, frame);
+    }
+
+    /**
+     * Re-tones art.
+     *
+     * @param areas   its colours, not overlapping, at the size at which it prints
+     * @param paper   colour of the ground it was drawn for; light
+     * @param limits  what the method can print
+     */
+    public static Retoned of(List<ColourArea> areas, int paper, RetoneLimits limits) {
+        List<ColourArea> some = areas.stream().filter(area -> !area.area().isEmpty()).toList();
+        if (some.isEmpty()) {
+            return new Retoned(Polygons.empty(), 50, List.of(), List.of());
+        }
+        return new OneLightInk(some, paper, limits).run();
+    }
+
+    private Retoned run() {
+        double t = Threshold.of(labels);
+        boolean[] light = labels.where(c -> c >= 0 && labels.colours[c].l() >= t);
+        boolean[] dark = labels.where(c -> c >= 0 && labels.colours[c].l() < t);
+        boolean[] outside = labels.where(c -> c == Labels.OUTSIDE);
+        boolean[] ink = ofOneColour() && Pixels.count(dark) > 0 ? oneColour(dark, light)
+                : parts(dark, light, outside);
+        boolean[] meant = Pixels.minus(Pixels.not(ink), outside);
+        Geometry traced = Tracer.of(new PixelRepair(frame, limits, meant).repaired(ink), frame);
+        Geometry area = new EdgeRepair(limits, traced).repaired();
+        List<WidthPlace> broken = EdgeRepair.broken(area, limits);
+        return new Retoned(area, t, done, broken);
+    }
+
+    /** Whether all but a trace of the art is of one colour; paper does not count. */
+    private boolean ofOneColour() {
+        int[] sizes = new int[labels.colours.length - 1];
+        int all = 0;
+        for (int c : labels.of) {
+            if (c >= 0 && c < sizes.length) {
+                sizes[c]++;
+                all++;
+            }
+        }
+        int largest = 0;
+        for (int size : sizes) {
+            largest = Math.max(largest, size);
+        }
+        return all - largest < TRACE * all;
+    }
+
+    private boolean[] oneColour(boolean[] dark, boolean[] light) {
+        int w = frame.width();
+        if (Pictureness.of(dark, light, w) <= Pictureness.PICTURE) {
+            done.add("The mark is of one colour without light and shade and prints as it is.");
+            return dark;
+        }
+        boolean[] badge = Pixels.closed(Pixels.or(dark, light), w, BADGE / frame.pixel());
+        Pixels.Parts around = Pixels.parts(Pixels.not(badge), w, false);
+        for (int i = 0; i < badge.length; i++) {
+            badge[i] |= around.of()[i] != around.of()[0];
+        }
+        boolean[] ring = Pixels.grown(badge, w, Math.max(BADGE_LINE, limits.keyline()) / frame.pixel());
+        done.add("The mark has light and shade: its light parts print as a badge, with a line round it.");
+        return Pixels.minus(ring, dark);
+    }
+
+    private boolean[] parts(boolean[] dark, boolean[] light, boolean[] outside) {
+        boolean[] ink = parted(light);
+        if (Pixels.count(dark) == 0) {
+            return ink;
+        }
+        DarkParts parts = new DarkParts(dark, light, outside, frame, limits);
+        done.add("Light parts print, dark parts stay bare.");
+        boolean[] key = keyline(parts.mass, dark, light);
+        if (Pixels.count(key) > 0) {
+            done.add("A line is laid round dark masses that meet the ground.");
+        }
+        if (Pixels.count(parts.free) > 0) {
+            done.add("Dark lines and lettering that stand free on the ground print light.");
+        }
+        return Pixels.or(Pixels.or(ink, key), parts.free);
+    }
+
+    /** A band outside the art along its dark masses. */
+    private boolean[] keyline(boolean[] mass, boolean[] dark, boolean[] light) {
+        int w = frame.width();
+        double k = limits.keyline() / frame.pixel();
+        boolean[] key = new boolean[dark.length];
+        if (Pixels.count(mass) > 0) {
+            Distance art = Distance.to(Pixels.or(dark, light), w);
+            for (int i = 0; i < key.length; i++) {
+                key[i] = labels.of[i] == Labels.OUTSIDE && art.within(i, k) && mass[art.nearest[i]];
+            }
+            Pixels.Parts pieces = Pixels.parts(key, w, true);
+            for (int i = 0; i < key.length; i++) {
+                key[i] &= pieces.of()[i] >= 0 && pieces.areas()[pieces.of()[i]] >= 2 * k * k;
+            }
+        }
+        return key;
+    }
+
+    /** Light parts with a bare gap, taken from the darker of two that differ; left whole where little would remain. */
+    private boolean[] parted(boolean[] light) {
+        int w = frame.width();
+        boolean[] out = light.clone();
+        boolean told = false;
+        for (int c = 0; c < labels.colours.length; c++) {
+            int own = c;
+            if (!borders(own, light)) {
+                continue;
+            }
+            boolean[] lighter = labels.where(other -> other >= 0 && parts(other, own));
+            boolean[] mine = labels.where(other -> other == own);
+            Distance to = Distance.to(lighter, w);
+            Pixels.Parts pieces = Pixels.parts(mine, w, true);
+            int[] eaten = new int[pieces.areas().length];
+            double gap = limits.gap() * 1.1 / frame.pixel();
+            for (int i = 0; i < mine.length; i++) {
+                eaten[Math.max(0, pieces.of()[i])] += mine[i] && to.within(i, gap) ? 1 : 0;
+            }
+            for (int i = 0; i < mine.length; i++) {
+                int p = pieces.of()[i];
+                if (mine[i] && to.within(i, gap) && eaten[p] <= EATEN * pieces.areas()[p]) {
+                    out[i] = false;
+                    told = true;
+                }
+            }
+        }
+        if (told) {
+            done.add("Light parts that differ are parted by a bare line.");
+        }
+        return out;
+    }
+
+    private boolean borders(int own, boolean[] light) {
+        int w = frame.width();
+        for (int i = 0; i + w < light.length; i++) {
+            for (int k = i + 1; k <= i + w; k += w - 1) {
+                int a = labels.of[i];
+                int b = labels.of[k];
+                if (a != b && light[i] && light[k] && (a == own && parts(b, own) || b == own && parts(a, own))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether a colour is so much lighter than another that they must not run together. */
+    private boolean parts(int lighter, int own) {
+        double dl = labels.colours[lighter].l() - labels.colours[own].l();
+        boolean shade = labels.colours[lighter].chroma() > 15 && labels.colours[own].chroma() > 15
+                && Math.abs(Math.IEEEremainder(hue(lighter) - hue(own), 2 * Math.PI)) < HUE;
+        return dl >= (shade ? SHADING : DIFFERENT);
+    }
+
+    private double hue(int c) {
+        return Math.atan2(labels.colours[c].b(), labels.colours[c].a());
+    }
+}

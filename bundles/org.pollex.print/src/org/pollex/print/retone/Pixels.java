@@ -1,0 +1,174 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print.retone;
+
+import java.util.Arrays;
+
+/** Sets of pixels: grown, shrunk, opened and closed by discs, split into parts, reduced to their middle lines. */
+final class Pixels {
+
+    /** Walls seen from a middle line under less than about 106 degrees are a corner and not the sides of a stroke. */
+    private static final double APART = 1.6;
+
+    private Pixels() {
+    }
+
+    static boolean[] not(boolean[] a) {
+        boolean[] out = new boolean[a.length];
+        for (int i = 0; i < a.length; i++) {
+            out[i] = !a[i];
+        }
+        return out;
+    }
+
+    static boolean[] or(boolean[] a, boolean[] b) {
+        boolean[] out = a.clone();
+        for (int i = 0; i < a.length; i++) {
+            out[i] |= b[i];
+        }
+        return out;
+    }
+
+    static boolean[] minus(boolean[] a, boolean[] b) {
+        boolean[] out = new boolean[a.length];
+        for (int i = 0; i < a.length; i++) {
+            out[i] = a[i] && !b[i];
+        }
+        return out;
+    }
+
+    static int count(boolean[] a) {
+        int n = 0;
+        for (boolean each : a) {
+            n += each ? 1 : 0;
+        }
+        return n;
+    }
+
+    static boolean[] grown(boolean[] a, int width, double pixels) {
+        Distance to = Distance.to(a, width);
+        boolean[] out = new boolean[a.length];
+        for (int i = 0; i < a.length; i++) {
+            out[i] = to.within(i, pixels);
+        }
+        return out;
+    }
+
+    static boolean[] shrunk(boolean[] a, int width, double pixels) {
+        return not(grown(not(a), width, pixels));
+    }
+
+    static boolean[] opened(boolean[] a, int width, double pixels) {
+        return grown(shrunk(a, width, pixels), width, pixels);
+    }
+
+    static boolean[] closed(boolean[] a, int width, double pixels) {
+        return shrunk(grown(a, width, pixels), width, pixels);
+    }
+
+    /** The middle lines of a set, from the distances to what is not in it. */
+    static boolean[] axis(boolean[] a, int width, Distance out) {
+        boolean[] axis = new boolean[a.length];
+        for (int i = 0; i + width < a.length; i++) {
+            if (a[i]) {
+                join(i, i + 1, a, width, out, axis);
+                join(i, i + width, a, width, out, axis);
+            }
+        }
+        return axis;
+    }
+
+    private static void join(int i, int k, boolean[] a, int width, Distance out, boolean[] axis) {
+        int p = out.nearest[i];
+        int q = out.nearest[k];
+        double dx = p % width - q % width;
+        double dy = p / width - q / width;
+        double r = out.at(i);
+        if (a[k] && dx * dx + dy * dy > Math.max(12, APART * APART * r * r)) {
+            axis[out.at(k) > r ? k : i] = true;
+        }
+    }
+
+    /** The connected parts of a set: a number from 0 for each pixel in it, -1 elsewhere. */
+    static Parts parts(boolean[] a, int width, boolean corners) {
+        int[] part = new int[a.length];
+        Arrays.fill(part, -1);
+        int[] queue = new int[a.length];
+        int[] area = new int[16];
+        int n = 0;
+        int[] steps = {1, -1, width, -width, width + 1, width - 1, -width + 1, -width - 1};
+        for (int start = 0; start < a.length; start++) {
+            if (!a[start] || part[start] >= 0) {
+                continue;
+            }
+            int head = 0;
+            int tail = 0;
+            queue[tail++] = start;
+            part[start] = n;
+            while (head < tail) {
+                int i = queue[head++];
+                for (int s = 0; s < (corners ? 8 : 4); s++) {
+                    int k = i + steps[s];
+                    if (k >= 0 && k < a.length && a[k] && part[k] < 0 && Math.abs(k % width - i % width) <= 1) {
+                        part[k] = n;
+                        queue[tail++] = k;
+                    }
+                }
+            }
+            if (n == area.length) {
+                area = Arrays.copyOf(area, 2 * n);
+            }
+            area[n++] = tail;
+        }
+        return new Parts(part, Arrays.copyOf(area, n), width);
+    }
+
+    /**
+     * Connected parts of a set.
+     *
+     * @param of     part of each pixel, or -1
+     * @param areas  pixels of each part
+     */
+    record Parts(int[] of, int[] areas, int width) {
+
+        /** How long each part is from corner to corner of its box, pixels. */
+        double[] lengths() {
+            int n = areas.length;
+            int[][] box = new int[n][];
+            for (int i = 0; i < of.length; i++) {
+                if (of[i] >= 0) {
+                    int x = i % width;
+                    int y = i / width;
+                    int[] b = box[of[i]];
+                    if (b == null) {
+                        box[of[i]] = new int[] {x, y, x, y};
+                    } else {
+                        b[0] = Math.min(b[0], x);
+                        b[2] = Math.max(b[2], x);
+                        b[3] = y;
+                    }
+                }
+            }
+            double[] lengths = new double[n];
+            for (int i = 0; i < n; i++) {
+                lengths[i] = Math.hypot(box[i][2] - box[i][0] + 1, box[i][3] - box[i][1] + 1);
+            }
+            return lengths;
+        }
+
+        /** For each part, whether any of its pixels lies in another set. */
+        boolean[] touching(boolean[] set) {
+            boolean[] any = new boolean[areas.length];
+            for (int i = 0; i < of.length; i++) {
+                if (of[i] >= 0 && set[i]) {
+                    any[of[i]] = true;
+                }
+            }
+            return any;
+        }
+    }
+}

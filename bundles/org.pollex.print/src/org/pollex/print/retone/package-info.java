@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Purpose: the sibling of a piece of art for a ground of the other lightness, in which light stays light and dark
+ * stays dark. Way in: {@link org.pollex.print.retone.OneLightInk}. Does not belong: files, designs, the choice of inks.
+ */
+package org.pollex.print.retone;
