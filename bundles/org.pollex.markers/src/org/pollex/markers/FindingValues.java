@@ -104,7 +104,13 @@ public final class FindingValues {
             return finding.side();
         }
         Coordinate middle = finding.where().getEnvelopeInternal().centre();
-        return String.format(Locale.ROOT, "%s, x %.1f y %.1f mm", finding.side(), middle.x, middle.y);
+        return String.format(Locale.ROOT, "%s, x %.1f y %.1f mm", finding.side(), tenth(middle.x),
+                tenth(middle.y));
+    }
+
+    /** To a tenth, without a sign before zero. */
+    private static double tenth(double mm) {
+        return Math.round(mm * 10) / 10.0 + 0.0;
     }
 
     /** The finding that such attributes stand for; what is missing is taken as empty. */

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -47,9 +48,11 @@ import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
+import org.pollex.model.job.JobFactory;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
+import org.pollex.rules.Finding;
 import org.pollex.rules.waiver.Waivers;
 
 /** What a changed file has checked again, what a stopped check leaves, and how findings are listed as problems. */
@@ -99,7 +102,11 @@ class RecheckTest {
 
     /** A check replaces markers, so their ids tell whether there was one. */
     private Set<Long> ids(String name) throws CoreException {
-        return Arrays.stream(file(name).findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO))
+        return ids(file(name));
+    }
+
+    private static Set<Long> ids(IFile file) throws CoreException {
+        return Arrays.stream(file.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO))
                 .map(IMarker::getId).collect(Collectors.toSet());
     }
 
@@ -144,6 +151,27 @@ class RecheckTest {
         Files.delete(folder.resolve("studio.catalogue"));
         check();
         assertEquals(before.size(), ids("listed").size());
+    }
+
+    @Test
+    void aJobConcernsTheDesignsBesideIt() throws Exception {
+        add("listed");
+        Path below = Samples.ferry(folder.resolve("older"), "kept");
+        check();
+        IFile kept = link.getFile("older/kept.design");
+        Set<Long> before = ids(kept);
+        assertTrue(Files.exists(below) && !before.isEmpty());
+        Finding thin = FindingMarkers.of(file("listed")).stream().filter(each -> each.check().equals("line-too-thin")
+                && each.side().equals("front")).findFirst().orElseThrow();
+        org.pollex.model.job.Job job = JobFactory.eINSTANCE.createJob();
+        job.setName("Fleet");
+        job.getWaivers().add(Waivers.waive(thin, "listed.design", "a hairline is meant", "Ada",
+                Instant.parse("2026-03-01T10:00:00Z")));
+        ModelFiles.JOBS.create(job, folder.resolve("fleet.job"));
+        check();
+        assertTrue(FindingMarkers.of(file("listed")).stream().anyMatch(each -> each.waived()
+                && each.check().equals("line-too-thin")), "what the job waives is not marked so");
+        assertEquals(before, ids(kept), "a design of another folder was checked");
     }
 
     @Test
