@@ -52,7 +52,11 @@ public final class HelpPages {
 
     /** What every installed check means and what to do. */
     static HelpPage findings() {
-        StringBuilder text = new StringBuilder("# What findings mean\n\n");
+        StringBuilder text = new StringBuilder("# What findings mean\n\n"
+                + "**Findings** lists those of the design in front, **Problems** those of all saved designs of the "
+                + "jobs. Choose **Remedies** in the menu of a problem to mend it, and others of its kind with it. A "
+                + "design whose check was stopped says that it is not checked; it is checked with the next change."
+                + "\n\n");
         for (CheckEntry check : StudioSuite.get().checks()) {
             text.append("## ").append(check.name()).append("\n\n").append(check.description().strip())
                     .append("\n\n");
