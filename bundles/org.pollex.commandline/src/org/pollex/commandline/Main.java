@@ -23,6 +23,7 @@ import org.pollex.commandline.word.PictureWord;
 import org.pollex.commandline.word.PlaceWord;
 import org.pollex.commandline.word.ProofWord;
 import org.pollex.commandline.word.RankWord;
+import org.pollex.commandline.word.RetoneWord;
 import org.pollex.commandline.word.StudioWord;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
@@ -80,6 +81,7 @@ public final class Main {
         line.addSubcommand(new NewWord(session));
         line.addSubcommand(new CheckWord(session));
         line.addSubcommand(new PlaceWord(session));
+        line.addSubcommand(new RetoneWord(session));
         line.addSubcommand(new RankWord(session));
         line.addSubcommand(new PictureWord(session));
         line.addSubcommand(new ProofWord(session));

@@ -34,7 +34,7 @@ class HelpTest {
 
     @ParameterizedTest
     @CsvSource({"list, KIND", "new, --product", "check, --sarif", "place, --turn", "picture, --dpi", "proof, --pdf",
-        "demo, DIR", "completion, zsh"})
+        "retone, --material", "demo, DIR", "completion, zsh"})
     void explainsEveryWord(String word, String holds) {
         Studio.Answer answer = new Studio(folder).call(word, "--help");
         assertEquals(0, answer.code(), answer.err());

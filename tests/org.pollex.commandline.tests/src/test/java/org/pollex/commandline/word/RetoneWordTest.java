@@ -1,0 +1,115 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.commandline.word;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.pollex.commandline.Studio;
+import org.pollex.model.design.Design;
+import org.pollex.model.design.Placement;
+import org.pollex.model.store.ModelFiles;
+
+class RetoneWordTest {
+
+    private static final String FACE = "<circle cx=\"8\" cy=\"8\" r=\"6\" fill=\"#ffd54a\" stroke=\"#101010\" "
+            + "stroke-width=\"0.5\"/><rect x=\"3\" y=\"1\" width=\"10\" height=\"3.5\" fill=\"#14235a\"/>"
+            + "<circle cx=\"6\" cy=\"7.5\" r=\"0.8\"/><circle cx=\"10\" cy=\"7.5\" r=\"0.8\"/>";
+
+    @TempDir
+    private Path folder;
+    private Studio studio;
+
+    @BeforeEach
+    void open() {
+        studio = new Studio(folder);
+        studio.write("face.svg", Studio.svg(16, 16, FACE));
+        assertEquals(0, studio.make("a.design", "--front", "face.svg").code());
+    }
+
+    private Placement mark(String name) throws Exception {
+        return (Placement) ModelFiles.DESIGNS.load(folder.resolve(name)).getSides().get(0).getLayers().get(0)
+                .getMarks().get(0);
+    }
+
+    @Test
+    void printsTheLightPartsInALightInkAndKeepsTheSource() throws Exception {
+        byte[] before = studio.bytes("a.design");
+        byte[] art = studio.bytes(mark("a.design").getArt());
+        Studio.Answer answer = studio.call("retone", "a.design", "--material", "solid-black", "--out", "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        for (String part : List.of("a.design for solid-black in white", "front, art/face.svg: Light parts print",
+                "A line is laid round dark masses", "keep the limits", "Wrote b.design.")) {
+            assertTrue(answer.out().contains(part), part + " in: " + answer.out());
+        }
+        assertArrayEquals(before, studio.bytes("a.design"));
+        assertArrayEquals(art, studio.bytes(mark("a.design").getArt()));
+        Design sibling = ModelFiles.DESIGNS.load(folder.resolve("b.design"));
+        assertEquals("a.design", sibling.getRetonedFrom());
+        assertEquals("solid-black", sibling.getMaterial());
+        assertEquals(List.of("white"), sibling.getInks());
+        String check = studio.call("check", "b.design").out();
+        assertTrue(check.contains("b.design: 1 warning") && check.contains("fit-poor"), check);
+    }
+
+    @Test
+    void givesTheSameBytesAgainAndFollowsTheSource() throws Exception {
+        String[] call = {"retone", "a.design", "--material", "solid-black", "--out", "b.design"};
+        studio.call(call);
+        byte[] design = studio.bytes("b.design");
+        String name = mark("b.design").getArt();
+        byte[] art = studio.bytes(name);
+        studio.call(call);
+        assertArrayEquals(art, studio.bytes(mark("b.design").getArt()));
+        assertEquals(name, mark("b.design").getArt());
+        assertEquals(ids(design), ids(studio.bytes("b.design")));
+        studio.write("face.svg", Studio.svg(16, 16, FACE.replace("r=\"0.8\"", "r=\"1\"")));
+        studio.call("new", "a.design", "--product", "standard-pick", "--material", "solid-white", "--method",
+                "pad-one-colour", "--ink", "navy", "--front", "face.svg", "--force");
+        studio.call(call);
+        assertNotEquals(new String(art), studio.text(mark("b.design").getArt()));
+    }
+
+    /** The design without the ids that saving gives. */
+    private static String ids(byte[] design) {
+        return new String(design, StandardCharsets.UTF_8).replaceAll(" id=\"[^\"]*\"", "");
+    }
+
+    @Test
+    void keepsTheArtForADarkInkOnALightMaterial() throws Exception {
+        Studio.Answer answer = studio.call("retone", "a.design", "--material", "solid-cream", "--out", "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertEquals(mark("a.design").getSha256(), mark("b.design").getSha256());
+        assertTrue(answer.out().contains("stays as it is"), answer.out());
+    }
+
+    @Test
+    void takesTheInkThatIsAskedFor() throws Exception {
+        studio.call("retone", "a.design", "--material", "solid-black", "--ink", "yellow", "--out", "b.design");
+        assertEquals(List.of("yellow"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"a.design, solid-blak, b.design, 2, solid-black", "a.design, solid-black, a.design, 2, another name",
+        "a.design, solid-black, b.txt, 2, .design", "no.design, solid-black, b.design, 3, no.design"})
+    void refusesInOneSentence(String design, String material, String out, int code, String says) {
+        Studio.Answer answer = studio.call("retone", design, "--material", material, "--out", out);
+        assertEquals(code, answer.code(), answer.err());
+        assertEquals(1, answer.errors().size(), answer.err());
+        assertTrue(answer.err().contains(says), answer.err());
+    }
+}
