@@ -135,8 +135,8 @@ public final class Retoner {
         if (own.size() > 1) {
             return own;
         }
-        Optional<Ink> strongest = ground.strongest(known.inks());
-        return List.of(strongest.orElseThrow(() -> Refusal.wrongUse("No catalogue has an ink with a colour; add one.")));
+        return List.of(ground.strongest(known.inks()).orElseThrow(
+                () -> Refusal.wrongUse("No catalogue has an ink with a colour; add one.")));
     }
 
     private static List<Mark> marks(Side side) {
