@@ -8,10 +8,13 @@ package org.pollex.app;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -21,6 +24,7 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
+import org.pollex.markers.StudioProject;
 
 /**
  * What does the workbench show first, what does it work on, and what does it keep?
@@ -54,6 +58,14 @@ class StudioWorkbenchAdvisor extends WorkbenchAdvisor {
         if (window != null && window.getActivePage() != null) {
             OpenFiles.open(window.getActivePage(), words);
         }
+        Job waiting = Job.create("Checking designs", (ICoreRunnable) monitor -> {
+            Optional<StudioProject> studio = StudioProject.existing();
+            if (studio.isPresent()) {
+                studio.get().checkWaiting(monitor);
+            }
+        });
+        waiting.setPriority(Job.DECORATE);
+        waiting.schedule();
     }
 
     @Override

@@ -16,6 +16,7 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IWorkspace;
+import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -121,6 +122,16 @@ public final class StudioProject {
                     + " is kept in the studio's own folder; move it elsewhere on disk to take it off the list."));
         }
         folder.delete(false, monitor);
+    }
+
+    /**
+     * Checks the designs that wait because a check was stopped, also one of an earlier run of the program. Takes as
+     * long as that check would have.
+     */
+    public void checkWaiting(IProgressMonitor monitor) throws CoreException {
+        if (!FindingMarkers.uncheckedBelow(project).isEmpty()) {
+            project.build(IncrementalProjectBuilder.INCREMENTAL_BUILD, monitor);
+        }
     }
 
     /** The resource of a file of the disk, if one of the job folders holds it. */

@@ -196,7 +196,7 @@ class RecheckTest {
         }
         List<String> waiting = waiting();
         assertTrue(waiting.size() > 0 && waiting.size() < 5, waiting.toString());
-        project().build(IncrementalProjectBuilder.INCREMENTAL_BUILD, null);
+        studio.checkWaiting(new NullProgressMonitor());
         assertEquals(List.of(), waiting());
         for (String each : List.of("a", "b", "c", "d")) {
             assertFalse(FindingMarkers.of(file(each)).isEmpty(), each + " was not checked");
