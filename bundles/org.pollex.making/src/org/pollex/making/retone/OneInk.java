@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.ArtException;
 import org.pollex.colour.Srgb;
 import org.pollex.making.desk.OpenDesign;
@@ -35,6 +36,7 @@ import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.retone.OneLightInk;
 import org.pollex.print.retone.Retoned;
+import org.pollex.rules.Measures;
 import org.pollex.rules.Suite;
 
 /** The marks of a sibling that prints in one ink. */
@@ -59,8 +61,8 @@ final class OneInk {
         this.work = work;
     }
 
-    /** Changes a mark of the sibling; tells what was done. */
-    String retone(Mark mark, Map<Placement, Path> art) throws Refusal {
+    /** Changes a mark of the sibling on a face with a safe zone; tells what was done. */
+    String retone(Mark mark, Geometry safe, Map<Placement, Path> art) throws Refusal {
         if (mark instanceof TextLine line) {
             line.setInk(ink(line.getInk()));
             return "line of text: prints in " + ink.getId() + ".";
@@ -76,17 +78,23 @@ final class OneInk {
         if (!ground.isLight(ink)) {
             return placement.getArt() + ": stays as it is, the ink is darker than the material.";
         }
-        return light(placement, art);
+        return light(placement, safe, art);
     }
 
     private String ink(String before) {
         return ColourMatch.BARE.equals(before) ? before : ink.getId();
     }
 
-    private String light(Placement placement, Map<Placement, Path> art) throws Refusal {
+    private String light(Placement placement, Geometry safe, Map<Placement, Path> art) throws Refusal {
         int paper = Optional.ofNullable(placement.getGround()).map(Srgb::parse)
                 .filter(rgb -> rgb.isPresent()).map(rgb -> rgb.getAsInt()).orElse(WHITE);
-        Retoned result = OneLightInk.of(colours(placement), paper, Ground.limits(open.printed().method()));
+        List<ColourArea> areas = colours(placement);
+        Retoned result = OneLightInk.of(areas, paper, Ground.limits(open.printed().method()));
+        double smaller = Room.of(placement, areas, paper, result.light(), safe);
+        if (smaller < 1) {
+            Room.shrink(placement, areas, paper, smaller);
+            result = OneLightInk.of(colours(placement), paper, Ground.limits(open.printed().method()));
+        }
         if (result.light().isEmpty()) {
             throw new Refusal(ExitCode.UNREADABLE, placement.getArt() + ": nothing of it would print in "
                     + ink.getId() + "; choose a darker ink with --ink, or other art.");
@@ -110,7 +118,9 @@ final class OneInk {
         assignment.setColour(colour);
         assignment.setInk(ink.getId());
         placement.getAssignments().add(assignment);
-        return source + ": " + String.join(" ", result.done()) + broken(result);
+        return source + ": " + String.join(" ", result.done()) + broken(result)
+                + (smaller < 1 ? " It is " + Measures.number(100 * (1 - smaller), 0)
+                + " % smaller, to make room for the line round it." : "");
     }
 
     private static String broken(Retoned result) {

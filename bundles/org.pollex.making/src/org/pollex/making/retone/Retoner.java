@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.locationtech.jts.geom.Geometry;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.OpenDesign;
 import org.pollex.making.desk.SavingAs;
@@ -97,8 +98,9 @@ public final class Retoner {
         if (inks.size() == 1 && !method.isFullColour()) {
             OneInk one = new OneInk(session, from, open, ground, inks.get(0), work);
             for (Side side : sibling.getSides()) {
+                Geometry safe = open.printed().item().face(side.getName()).orElseThrow().safe();
                 for (Mark mark : marks(side)) {
-                    told.add(side.getName() + ", " + one.retone(mark, art));
+                    told.add(side.getName() + ", " + one.retone(mark, safe, art));
                 }
             }
         } else {

@@ -9,7 +9,8 @@ package org.pollex.print.retone;
 /**
  * Has a one-colour mark light and shade, so that its reversal looks like a photographic negative? From 0 (lettering,
  * plain marks) to 1 (stencils of pictures): how uneven its strokes are, times how uneven its parts or how many islands
- * lie in its holes.
+ * lie in its holes. A mark without such islands, such as eyes in a face, is plain: drawn things of uneven parts would
+ * else count as pictures.
  */
 final class Pictureness {
 
@@ -37,8 +38,12 @@ final class Pictureness {
             return 0;
         }
         double u = Math.sqrt(Math.max(0, squares / n - sum / n * sum / n)) / (sum / n);
+        int islands = islands(ink, enclosed, width);
+        if (islands == 0) {
+            return 0;
+        }
         double v = spread(Pixels.parts(ink, width, true).areas());
-        double cast = Math.max(v / 1.6, islands(ink, enclosed, width) / 2.0);
+        double cast = Math.max(v / 1.6, islands / 2.0);
         return clip((u - 0.15) / 0.45) * clip(cast);
     }
 

@@ -98,6 +98,16 @@ class RetoneWordTest {
     }
 
     @Test
+    void makesRoomForTheLineRoundArtThatFilledTheSafeZone() {
+        studio.write("cap.svg", Studio.svg(16, 16, "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" "
+                + "fill=\"#14235a\"/><circle cx=\"8\" cy=\"8\" r=\"4\" fill=\"#ffd54a\"/>"));
+        studio.make("full.design", "--front", "cap.svg", "--largest");
+        Studio.Answer answer = studio.call("retone", "full.design", "--material", "solid-black", "--out", "b.design");
+        assertTrue(answer.out().contains("to make room for the line round it"), answer.out());
+        assertEquals(0, studio.call("check", "b.design").code(), studio.call("check", "b.design").out());
+    }
+
+    @Test
     void takesTheInkThatIsAskedFor() throws Exception {
         studio.call("retone", "a.design", "--material", "solid-black", "--ink", "yellow", "--out", "b.design");
         assertEquals(List.of("yellow"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());

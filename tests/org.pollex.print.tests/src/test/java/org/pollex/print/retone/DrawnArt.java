@@ -147,6 +147,9 @@ final class DrawnArt {
         art.put("wordmark", new Drawing().fill(NAVY, word(0.6, 1, 14, 4)).fill(0xf0a020, disc(10, 6, 4.6))
                 .fill(NAVY, disc(10, 6, 2.4)));
         art.put("lettering", new Drawing().fill(BLACK, word(0.8, 1, 6, 5)));
+        art.put("stencil", new Drawing().fill(BLACK, ellipse(10, 10, 8.6, 9, 0)).fill(WHITE, ellipse(10, 11.5, 5, 6, 0))
+                .fill(BLACK, ellipse(8, 10, 1, 0.7, 0)).fill(BLACK, ellipse(12, 10, 1, 0.7, 0))
+                .fill(BLACK, ellipse(10, 14.6, 2, 0.6, 0)).fill(WHITE, arc(0.8, 10, 10, 7.2, 200, 250)));
         art.put("anchor", new Drawing().fill(NAVY, arc(1, 10, 10, 7, 10, 170)).fill(NAVY, line(1, 10, 3, 10, 17))
                 .fill(NAVY, line(1, 6.5, 7, 13.5, 7)));
     }

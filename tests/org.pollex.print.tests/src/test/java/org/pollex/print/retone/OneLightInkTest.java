@@ -113,6 +113,12 @@ class OneLightInkTest {
     }
 
     @Test
+    void aOneColourPictureBecomesABadgeAndAPlainMarkDoesNot() {
+        assertTrue(retoned("stencil").done().toString().contains("badge"), retoned("stencil").done().toString());
+        assertTrue(retoned("anchor").done().toString().contains("prints as it is"));
+    }
+
+    @Test
     void anEmptyArtStaysEmpty() {
         assertTrue(OneLightInk.of(List.of(), DrawnArt.WHITE, LIMITS).light().isEmpty());
     }
