@@ -6,11 +6,16 @@
  */
 package org.pollex.print.retone;
 
+import java.util.stream.IntStream;
+
 /**
  * For every pixel the nearest pixel of a set, exactly: Meijster, Roerdink and Hesselink (2000), in two passes.
  * Distances are between middles, in pixels.
  */
 final class Distance {
+
+    /** Rows are independent in the second pass and are shared out in this many bands. */
+    private static final int BANDS = 8;
 
     /** Position of the nearest pixel of the set; meaningless when the set is empty. */
     final int[] nearest;
@@ -49,11 +54,13 @@ final class Distance {
         }
         int[] nearest = new int[set.length];
         int[] squared = new int[set.length];
-        int[] s = new int[width];
-        int[] t = new int[width];
-        for (int y = 0; y < height; y++) {
-            envelope(y * width, width, away, s, t, row, nearest, squared);
-        }
+        IntStream.range(0, BANDS).parallel().forEach(band -> {
+            int[] s = new int[width];
+            int[] t = new int[width];
+            for (int y = height * band / BANDS; y < height * (band + 1) / BANDS; y++) {
+                envelope(y * width, width, away, s, t, row, nearest, squared);
+            }
+        });
         return new Distance(nearest, squared);
     }
 

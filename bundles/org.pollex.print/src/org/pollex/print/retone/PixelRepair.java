@@ -6,6 +6,8 @@
  */
 package org.pollex.print.retone;
 
+import java.util.Arrays;
+
 /** Brings pixels of ink to the limits: slits that part something are widened, others filled, thin ink thickened. */
 final class PixelRepair {
 
@@ -31,7 +33,11 @@ final class PixelRepair {
     boolean[] repaired(boolean[] start) {
         boolean[] ink = start;
         for (int round = 0; round < ROUNDS; round++) {
-            ink = thin(gaps(ink, round + 1 < ROUNDS));
+            boolean[] mended = thin(gaps(ink, round + 1 < ROUNDS));
+            if (Arrays.equals(ink, mended)) {
+                break;
+            }
+            ink = mended;
         }
         ink = Pixels.opened(Pixels.closed(ink, width, gap / 2), width, line / 2);
         return specks(ink);
@@ -39,8 +45,10 @@ final class PixelRepair {
 
     private boolean[] gaps(boolean[] ink, boolean widen) {
         boolean[] narrow = Pixels.minus(Pixels.closed(ink, width, gap / 2), ink);
-        boolean[] bare = Pixels.not(ink);
-        boolean[] axis = Pixels.axis(bare, width, Distance.to(ink, width));
+        if (Pixels.count(narrow) == 0) {
+            return ink;
+        }
+        boolean[] axis = Pixels.axis(Pixels.not(ink), width, Distance.to(ink, width));
         Pixels.Parts parts = Pixels.parts(narrow, width, true);
         double[] lengths = parts.lengths();
         boolean[] keep = parts.touching(meant);
@@ -61,6 +69,9 @@ final class PixelRepair {
 
     private boolean[] thin(boolean[] ink) {
         boolean[] rest = Pixels.minus(ink, Pixels.opened(ink, width, line / 2));
+        if (Pixels.count(rest) == 0) {
+            return ink;
+        }
         Pixels.Parts parts = Pixels.parts(rest, width, true);
         Pixels.Parts whole = Pixels.parts(ink, width, true);
         double[] lengths = parts.lengths();

@@ -108,6 +108,27 @@ class RetoneWordTest {
     }
 
     @Test
+    void matchesSeveralInksAnewWithBareStockAmongThem() throws Exception {
+        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method", "pad-spot",
+                "--ink", "yellow", "--ink", "black", "--front", "face.svg");
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(answer.out().contains("for solid-black in yellow, black"), answer.out());
+        assertTrue(answer.out().contains("stays bare where the material is nearer"), answer.out());
+        assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
+    }
+
+    @Test
+    void keepsFullColourArtWhereWhiteLiesBelow() throws Exception {
+        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
+                "full-colour-white", "--front", "face.svg");
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(answer.out().contains("white below keeps light light"), answer.out());
+        assertEquals("solid-black", ModelFiles.DESIGNS.load(folder.resolve("b.design")).getMaterial());
+    }
+
+    @Test
     void takesTheInkThatIsAskedFor() throws Exception {
         studio.call("retone", "a.design", "--material", "solid-black", "--ink", "yellow", "--out", "b.design");
         assertEquals(List.of("yellow"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());
