@@ -1,0 +1,163 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print.wear;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.print.FilmThickness;
+import org.pollex.print.Printed;
+import org.pollex.print.PrintedSide;
+
+/**
+ * What share of each ink is worn off after hours of use. For each ink the wear field over its area is counted into 256
+ * classes once, so any hour is a sum of 256 products. A model: the field, the rate and the even spread of the film are
+ * assumptions; only the rate can be calibrated.
+ */
+public final class WearForecast {
+
+    private static final int CLASSES = 256;
+    /** Distance of samples over an area, mm. */
+    private static final double STEP = 0.05;
+
+    private record Ink(String side, String id, double area, double film, double[] shares) {
+    }
+
+    private final WearRates rates;
+    private final List<Ink> inks = new ArrayList<>();
+
+    private WearForecast(Printed printed, WearRates rates) {
+        this.rates = rates;
+        FilmThickness thickness = FilmThickness.of(printed);
+        for (PrintedSide side : printed.sides()) {
+            WearGrid grid = WearGrid.of(side.face());
+            for (String id : side.inks()) {
+                Geometry area = Polygons.intersection(side.ink(id), side.face().area());
+                if (!area.isEmpty()) {
+                    inks.add(new Ink(side.name(), id, area.getArea(), thickness.of(id), shares(area, grid)));
+                }
+            }
+        }
+    }
+
+    /** The forecast for a design; the rates are those on its material. */
+    public static WearForecast of(Printed printed, WearRates rates) {
+        return new WearForecast(printed, rates);
+    }
+
+    /** What each ink of each side has lost after some hours. */
+    public List<RegionWear> after(double hours) {
+        return inks.stream().map(ink -> new RegionWear(ink.side, ink.id, ink.area, ink.film, lost(ink, hours)))
+                .toList();
+    }
+
+    /** Share of everything printed that is worn off after some hours, by area; 0 when nothing is printed. */
+    public double lost(double hours) {
+        double area = inks.stream().mapToDouble(Ink::area).sum();
+        return area == 0 ? 0 : inks.stream().mapToDouble(ink -> ink.area * lost(ink, hours)).sum() / area;
+    }
+
+    /** Hours until that share is worn off; infinite when it never is. */
+    public double hoursUntil(double share) {
+        double high = 1;
+        while (lost(high) < share) {
+            high *= 2;
+            if (high > 1e6) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        double low = 0;
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            if (lost(middle) < share) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    private double lost(Ink ink, double hours) {
+        double left = 0;
+        for (int i = 0; i < CLASSES; i++) {
+            if (ink.shares[i] > 0) {
+                left += ink.shares[i] * rates.left(ink.film, (i + 0.5) / CLASSES, hours);
+            }
+        }
+        return Math.max(0, 1 - left);
+    }
+
+    /** Share of an area in each class of the field. */
+    private static double[] shares(Geometry area, WearGrid grid) {
+        Envelope box = area.getEnvelopeInternal();
+        int columns = (int) Math.ceil(box.getWidth() / STEP) + 1;
+        int rows = (int) Math.ceil(box.getHeight() / STEP) + 1;
+        byte[] inside = raster(area, box, columns, rows);
+        double[] shares = new double[CLASSES];
+        long count = 0;
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                if (inside[row * columns + column] != 0) {
+                    double field = grid.at(box.getMinX() + (column + 0.5) * STEP, box.getMinY() + (row + 0.5) * STEP);
+                    shares[Math.max(0, Math.min(CLASSES - 1, (int) (field * CLASSES)))]++;
+                    count++;
+                }
+            }
+        }
+        if (count == 0) {
+            Coordinate place = area.getInteriorPoint().getCoordinate();
+            shares[Math.min(CLASSES - 1, (int) (grid.at(place.x, place.y) * CLASSES))] = 1;
+            return shares;
+        }
+        for (int i = 0; i < CLASSES; i++) {
+            shares[i] /= count;
+        }
+        return shares;
+    }
+
+    private static byte[] raster(Geometry area, Envelope box, int columns, int rows) {
+        BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_BYTE_GRAY);
+        Graphics2D g = image.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        AffineTransform place = AffineTransform.getScaleInstance(1 / STEP, 1 / STEP);
+        place.translate(-box.getMinX(), -box.getMinY());
+        g.transform(place);
+        g.setColor(Color.WHITE);
+        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        for (Polygon part : Polygons.parts(area)) {
+            ring(path, part.getExteriorRing());
+            for (int i = 0; i < part.getNumInteriorRing(); i++) {
+                ring(path, part.getInteriorRingN(i));
+            }
+        }
+        g.fill(path);
+        g.dispose();
+        return ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    }
+
+    private static void ring(Path2D path, LinearRing ring) {
+        Coordinate[] corners = ring.getCoordinates();
+        path.moveTo(corners[0].x, corners[0].y);
+        for (int i = 1; i < corners.length - 1; i++) {
+            path.lineTo(corners[i].x, corners[i].y);
+        }
+        path.closePath();
+    }
+}
