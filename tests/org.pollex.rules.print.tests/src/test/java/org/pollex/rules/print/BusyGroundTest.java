@@ -52,7 +52,8 @@ class BusyGroundTest {
         Printed printed = new Printed(DesignFactory.eINSTANCE.createDesign(), item, material,
                 suite.catalogues().method("pad-one-colour").orElseThrow(), List.of(used), List.of(front));
         List<Finding> found = new ArrayList<>();
-        new BusyGround().check(CheckContext.of(printed, suite.catalogues()), PrintCasesTest.sink("busy-ground", found));
+        new BusyGround().check(CheckContext.of(printed, suite.catalogues()),
+                PrintCasesTest.sink("busy-ground", found));
         return found;
     }
 
@@ -66,8 +67,8 @@ class BusyGroundTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"solid-black, white, 0.2, none", "flecked-black, white, 0.2, warning", "camouflage-grey, black, 0.2, error",
-        "camouflage-grey, grey, 0.5, error", "tortoise-brown, gold, 0.3, error", "mottled-blue, white, 0.3, none",
+    @CsvSource({"solid-black, white, 0.2, none", "flecked-black, white, 0.2, warning",
+        "camouflage-grey, black, 0.2, error", "camouflage-grey, grey, 0.5, error", "tortoise-brown, gold, 0.3, error", "mottled-blue, white, 0.3, none",
         "pearl-white, black, 0.2, none", "brushed-steel, black, 0.2, none", "flecked-cream, black, 0.8, none"})
     void theSameArtOnOtherStock(String material, String ink, double width, String expected) throws Exception {
         List<Finding> found = check(material(material), ink, strokes(width));
