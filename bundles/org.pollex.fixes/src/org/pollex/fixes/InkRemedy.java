@@ -150,16 +150,17 @@ final class InkRemedy {
             if (mark instanceof Placement placement) {
                 for (Assignment each : placement.getAssignments()) {
                     if (old.equals(each.getInk())) {
-                        all.add(new AssignInkCommand((Placement) original.apply(placement), each.getColour(), ink.getId()));
+                        all.add(new AssignInkCommand((Placement) original.apply(placement), each.getColour(),
+                                ink.getId()));
                     }
                 }
             } else if (mark instanceof TextLine line && old.equals(line.getInk())) {
                 EditTextCommand.Style style = EditTextCommand.Style.of(line);
-                all.add(new EditTextCommand((TextLine) original.apply(line), new EditTextCommand.Style(style.text(), style.font(), style.bold(),
-                        style.italic(), style.size(), style.spacing(), ink.getId())));
+                all.add(new EditTextCommand((TextLine) original.apply(line), new EditTextCommand.Style(style.text(),
+                        style.font(), style.bold(), style.italic(), style.size(), style.spacing(), ink.getId())));
             } else if (mark instanceof PlainShape shape && old.equals(shape.getInk())) {
-                all.add(new EditShapeCommand((PlainShape) original.apply(shape), shape.getKind(), shape.getWidth(), shape.getHeight(),
-                        shape.getLineWidth(), ink.getId()));
+                all.add(new EditShapeCommand((PlainShape) original.apply(shape), shape.getKind(), shape.getWidth(),
+                        shape.getHeight(), shape.getLineWidth(), ink.getId()));
             }
         }
         return new Remedy.Done(Remedies.of("Choose the nearest ink", all), "Prints in " + ink.getName() + " now.");

@@ -299,7 +299,8 @@ public final class Remedies {
         CompoundCommand all = new CompoundCommand("Scale up to the limit");
         for (Mark mark : marks) {
             all.add(new PlaceMarkCommand("Scale up to the limit", original(mark), new Pose(
-                    mark.getX() * factor + shift.x, mark.getY() * factor + shift.y, mark.getScale() * factor, mark.getTurn(), mark.isMirror())));
+                    mark.getX() * factor + shift.x, mark.getY() * factor + shift.y, mark.getScale() * factor,
+                    mark.getTurn(), mark.isMirror())));
         }
         return new Remedy.Done(all.unwrap(), String.format(java.util.Locale.ROOT, "Scaled to %.0f %%.", factor * 100));
     }

@@ -8,7 +8,9 @@ package org.pollex.app.problem;
 
 import org.eclipse.ui.views.markers.MarkerSupportView;
 
-/** Lists what is found on the saved designs of all jobs: where, what was measured, against which limit, by which check. */
+/**
+ * Lists what is found on the saved designs of all jobs: where, what was measured, against which limit, by which check.
+ */
 public final class ProblemsView extends MarkerSupportView {
 
     /** Id of the view. */

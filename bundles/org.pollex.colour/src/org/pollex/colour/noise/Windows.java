@@ -15,8 +15,8 @@ import java.util.Arrays;
  *
  * <p>The index of an ink is {@code |L ink - mean| / sqrt(variance + variance under the ink + 2²)}; a region is as
  * legible as its tenth percentile. From 3 on a machine reader of bold capitals failed nowhere; below 2 it failed
- * mostly. A. Rose, "The sensitivity performance of the human eye on an absolute scale" (1948), asks for 5, which is the safe
- * end. Lightness only: noise of hue alone is not in it.
+ * mostly. A. Rose, "The sensitivity performance of the human eye on an absolute scale" (1948), asks for 5, which
+ * is the safe end. Lightness only: noise of hue alone is not in it.
  */
 public final class Windows {
 

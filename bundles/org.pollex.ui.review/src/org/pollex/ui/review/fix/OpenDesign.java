@@ -32,8 +32,8 @@ import org.pollex.print.item.ItemException;
 import org.pollex.rules.Suite;
 
 /**
- * Mends a design that is open. What is to be done is found in the background, on a copy; it is then done in the window's
- * thread as one step of the design's history. A design that changed meanwhile is looked at anew, a few times.
+ * Mends a design that is open. What is to be done is found in the background, on a copy; it is then done in the
+ * window's thread as one step of the design's history. A design that changed meanwhile is looked at anew, a few times.
  */
 public final class OpenDesign {
 

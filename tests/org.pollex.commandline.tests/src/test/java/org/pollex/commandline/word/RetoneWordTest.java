@@ -109,8 +109,8 @@ class RetoneWordTest {
 
     @Test
     void matchesSeveralInksAnewWithBareStockAmongThem() throws Exception {
-        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method", "pad-spot",
-                "--ink", "yellow", "--ink", "black", "--front", "face.svg");
+        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
+                "pad-spot", "--ink", "yellow", "--ink", "black", "--front", "face.svg");
         Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
         assertEquals(0, answer.code(), answer.err());
         assertTrue(answer.out().contains("for solid-black in yellow, black"), answer.out());

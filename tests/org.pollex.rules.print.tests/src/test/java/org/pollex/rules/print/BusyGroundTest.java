@@ -68,8 +68,10 @@ class BusyGroundTest {
 
     @ParameterizedTest
     @CsvSource({"solid-black, white, 0.2, none", "flecked-black, white, 0.2, warning",
-        "camouflage-grey, black, 0.2, error", "camouflage-grey, grey, 0.5, error", "tortoise-brown, gold, 0.3, error", "mottled-blue, white, 0.3, none",
-        "pearl-white, black, 0.2, none", "brushed-steel, black, 0.2, none", "flecked-cream, black, 0.8, none"})
+        "camouflage-grey, black, 0.2, error",
+        "camouflage-grey, grey, 0.5, error", "tortoise-brown, gold, 0.3, error",
+        "mottled-blue, white, 0.3, none", "pearl-white, black, 0.2, none", "brushed-steel, black, 0.2, none",
+        "flecked-cream, black, 0.8, none"})
     void theSameArtOnOtherStock(String material, String ink, double width, String expected) throws Exception {
         List<Finding> found = check(material(material), ink, strokes(width));
         assertEquals(expected, found.isEmpty() ? "none" : found.get(0).severity().word(), found.toString());
