@@ -25,6 +25,7 @@ import org.pollex.commandline.word.ProofWord;
 import org.pollex.commandline.word.RankWord;
 import org.pollex.commandline.word.RetoneWord;
 import org.pollex.commandline.word.StudioWord;
+import org.pollex.commandline.word.WearWord;
 import org.pollex.rules.Contributions;
 import org.pollex.rules.Suite;
 import picocli.CommandLine;
@@ -83,6 +84,7 @@ public final class Main {
         line.addSubcommand(new PlaceWord(session));
         line.addSubcommand(new RetoneWord(session));
         line.addSubcommand(new RankWord(session));
+        line.addSubcommand(new WearWord(session));
         line.addSubcommand(new PictureWord(session));
         line.addSubcommand(new ProofWord(session));
         line.addSubcommand(new DemoWord(session));

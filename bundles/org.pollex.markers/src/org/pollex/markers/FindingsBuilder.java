@@ -37,9 +37,9 @@ import org.pollex.rules.Suite;
 
 /**
  * Checks designs that were saved, in the background, and puts what it finds on them. A changed catalogue has the
- * designs in and below its folder checked again, a job those beside it, and art, wherever it lies, those that place it. Holds
- * no part of the workspace while it works, so that nothing waits for it. When it is cancelled, what was not reached is
- * marked as not checked, and checked the next time, also after a new start.
+ * designs in and below its folder checked again, a job those beside it, and art, wherever it lies, those that place
+ * it. Holds no part of the workspace while it works, so that nothing waits for it. When it is cancelled, what was not
+ * reached is marked as not checked, and checked the next time, also after a new start.
  */
 public final class FindingsBuilder extends IncrementalProjectBuilder {
 

@@ -137,6 +137,10 @@ final class PrintCase {
 
     private static void set(Entry entry, String name, double value) {
         EAttribute attribute = (EAttribute) entry.eClass().getEStructuralFeature(name);
+        if (attribute.getEAttributeType().getName().equals("EBoolean")) {
+            entry.eSet(attribute, value != 0);
+            return;
+        }
         entry.eSet(attribute, EcoreUtil.createFromString(attribute.getEAttributeType(),
                 attribute.getEAttributeType().getName().equals("EInt") ? String.valueOf((int) value)
                         : String.valueOf(value)));
