@@ -28,13 +28,19 @@ public final class ActiveDesign {
     private final SessionListener listening = new Listening();
     private IEditorPart editor;
     private DesignSession session;
+    private boolean told;
 
-    /** @param changed is run when another design is in front, when it changed, and when its print is there */
+    /**
+     * Follows from now on. What is in front already is not told; whoever makes this looks for itself.
+     *
+     * @param changed is run when another design is in front, when it changed, and when its print is there
+     */
     public ActiveDesign(IWorkbenchPage page, Runnable changed) {
         this.page = page;
         this.changed = changed;
         page.addPartListener(parts);
         follow(page.getActiveEditor());
+        told = true;
     }
 
     /** The design in front; empty when no editor of designs is open. */
@@ -82,7 +88,9 @@ public final class ActiveDesign {
         if (session != null) {
             session.add(listening);
         }
-        changed.run();
+        if (told) {
+            changed.run();
+        }
     }
 
     private final class Listening implements SessionListener {

@@ -72,10 +72,12 @@ public final class WearPicture {
                 double x = (column + 0.5) / scale - middleX;
                 double field = grid.at(x, y);
                 double keeps = GRAIN.at(x, y);
-                if (side != null && keeps >= rates.left(film, field, hours)) {
+                boolean inked = worn.getRGB(column, row) != below.getRGB(column, row);
+                if (inked && keeps >= rates.left(film, field, hours)) {
                     worn.setRGB(column, row, below.getRGB(column, row));
                 }
-                if (core != null && keeps >= rates.left(film + COAT, field, hours) && face.outline().contains(x, y)) {
+                double coat = COAT + (inked ? film : 0);
+                if (core != null && keeps >= rates.left(coat, field, hours) && face.outline().contains(x, y)) {
                     worn.setRGB(column, row, coreRgb);
                 }
             }
