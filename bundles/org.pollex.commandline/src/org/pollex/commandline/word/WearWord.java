@@ -49,8 +49,8 @@ public final class WearWord extends Word {
             description = "giveaway, practice, stage or display; that of the job, or practice, unless given")
     private String use;
 
-    @Option(names = "--worn-at", paramLabel = "R,H", description = "a worn sample in the same inks and material: half of "
-            + "the ink is gone R mm from the lowest place of the front after H hours")
+    @Option(names = "--worn-at", paramLabel = "R,H", description = "a worn sample in the same inks and material: half "
+            + "of the ink is gone R mm from the lowest place of the front after H hours")
     private String wornAt;
 
     @Option(names = "--png", paramLabel = "F", description = "writes a picture of the worn item")
