@@ -40,10 +40,12 @@ public class MakingPerspective implements IPerspectiveFactory {
         add(pictures, "org.pollex.ui.pictures.truesize");
         add(pictures, "org.pollex.ui.pictures.loupe");
         pictures.addPlaceholder("org.pollex.ui.pictures.afar");
+        pictures.addPlaceholder("org.pollex.ui.pictures.wear");
         pictures.addPlaceholder("org.pollex.app.help");
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         add(below, "org.pollex.ui.review.findings");
         add(below, ProblemsView.ID);
+        below.addPlaceholder("org.pollex.ui.pictures.rank");
         offer(layout, ReviewingPerspective.ID);
     }
 

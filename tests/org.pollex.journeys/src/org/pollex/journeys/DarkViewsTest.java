@@ -77,6 +77,7 @@ class DarkViewsTest {
         for (String id : List.of("org.pollex.ui.jobs.tree", "org.pollex.ui.review.findings",
                 "org.pollex.ui.review.desk", "org.pollex.app.problem.list", "org.pollex.ui.pictures.mockup",
                 "org.pollex.ui.pictures.truesize", "org.pollex.ui.pictures.loupe", "org.pollex.ui.pictures.afar",
+                "org.pollex.ui.pictures.wear", "org.pollex.ui.pictures.rank",
                 "org.pollex.app.help", "org.eclipse.ui.views.PropertySheet",
                 "org.eclipse.ui.views.ContentOutline")) {
             Window.page().showView(id, null, IWorkbenchPage.VIEW_VISIBLE);

@@ -29,7 +29,9 @@ import org.pollex.ui.ScreenScale;
 import org.pollex.ui.pictures.AfarView;
 import org.pollex.ui.pictures.LoupeView;
 import org.pollex.ui.pictures.MockupView;
+import org.pollex.ui.pictures.RankView;
 import org.pollex.ui.pictures.TrueSizeView;
+import org.pollex.ui.pictures.WearView;
 
 /** A designer looks at a design at true size, through the loupe, on its material and from afar. */
 class PicturesTest {
@@ -158,5 +160,37 @@ class PicturesTest {
         Window.idle();
         Picture.take(Window.display(), "pictures-afar");
         assertTrue(afar.pictureSize().x > 100);
+    }
+
+    /** The slider takes ink off, and the view says that a model says so. */
+    @Test
+    void wearOnASlider() throws Exception {
+        open();
+        WearView view = (WearView) Window.page().showView(WearView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the forecast is painted", view::painted);
+        Window.until("it is told", () -> view.told().contains("after 20 h of practice"));
+        String before = view.told();
+        view.slider().setSelection(200);
+        view.slider().notifyListeners(SWT.Selection, new Event());
+        Window.until("more hours are told", () -> view.told().contains("after 200 h"));
+        Window.idle();
+        Picture.take(Window.display(), "pictures-wear");
+        assertTrue(view.told().endsWith("(a model)") && !view.told().equals(before), view.told());
+    }
+
+    /** Every ink over every material, best first, and sorted by material when its heading is pressed. */
+    @Test
+    void inksOverMaterialsRanked() throws Exception {
+        open();
+        RankView view = (RankView) Window.page().showView(RankView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the ranking is there", () -> view.table().getItemCount() > 100);
+        Window.until("its pictures are there", () -> view.table().getItem(0).getImage(0) != null);
+        Window.idle();
+        Picture.take(Window.display(), "pictures-rank");
+        assertTrue(view.table().getItem(0).getText(2).contains("reads well"), view.table().getItem(0).getText(2));
+        view.table().getColumn(1).notifyListeners(SWT.Selection, new Event());
+        String first = view.table().getItem(0).getText(1);
+        String last = view.table().getItem(view.table().getItemCount() - 1).getText(1);
+        assertTrue(first.compareTo(last) < 0, first + " before " + last);
     }
 }

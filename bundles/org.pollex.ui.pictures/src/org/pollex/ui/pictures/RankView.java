@@ -1,0 +1,200 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.pictures;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.part.ViewPart;
+import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.session.Known;
+import org.pollex.model.catalogue.Ink;
+import org.pollex.output.picture.PairPicture;
+import org.pollex.rules.Measures;
+import org.pollex.rules.Suite;
+import org.pollex.rules.rank.Ranked;
+import org.pollex.rules.rank.Ranking;
+import org.pollex.rules.rank.StockNoise;
+import org.pollex.ui.ActiveDesign;
+import org.pollex.ui.ScreenImages;
+
+/**
+ * Which inks read on which materials: every pair for the design in front, with a small picture of it, its score and the
+ * reason; a heading sorts. Worked out in the background.
+ */
+public final class RankView extends ViewPart {
+
+    /** Id of the view. */
+    public static final String ID = "org.pollex.ui.pictures.rank";
+
+    private static final int HEIGHT = 56;
+    private static final long PAUSE = 200;
+    private static final Comparator<Ranked> BEST = Comparator.comparingDouble(Ranked::score).reversed();
+
+    private Table table;
+    private ActiveDesign active;
+    private Job job;
+    private Known shown;
+    private List<Ranked> ranking = List.of();
+    private final List<ImageData> drawn = new ArrayList<>();
+    private final List<Image> images = new ArrayList<>();
+    private Comparator<Ranked> order = BEST;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        parent.setLayout(new FillLayout());
+        table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE);
+        table.setHeaderVisible(true);
+        table.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
+            @Override
+            public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
+                event.result = "Inks over materials";
+            }
+        });
+        column("Inks", 150, Comparator.comparing(RankView::inks));
+        column("Material", 130, Comparator.comparing(RankView::material));
+        column("Score", 120, BEST);
+        column("Reason", 420, Comparator.comparing(Ranked::reason));
+        table.addDisposeListener(event -> images.forEach(Image::dispose));
+        active = new ActiveDesign(getSite().getPage(), this::follow);
+        follow();
+    }
+
+    private void column(String title, int width, Comparator<Ranked> by) {
+        TableColumn column = new TableColumn(table, SWT.NONE);
+        column.setText(title);
+        column.setWidth(width);
+        column.addListener(SWT.Selection, event -> {
+            order = by.thenComparing(BEST);
+            table.setSortColumn(column);
+            table.setSortDirection(SWT.UP);
+            fill();
+        });
+    }
+
+    /** The table. */
+    public Table table() {
+        return table;
+    }
+
+    private void follow() {
+        Optional<Known> known = active.known();
+        setContentDescription(known.isEmpty() ? "Open a design to rank inks over materials for it." : "");
+        if (known.isEmpty() || known.get() == shown) {
+            return;
+        }
+        shown = known.get();
+        Suite suite = active.session().map(DesignSession::suite).orElseThrow();
+        if (job != null) {
+            job.cancel();
+        }
+        int backdrop = ScreenImages.rgb(table.getBackground());
+        job = new Job("Ranking inks over materials") {
+            @Override
+            protected IStatus run(IProgressMonitor monitor) {
+                return rank(known.get(), suite, backdrop, monitor);
+            }
+        };
+        job.setSystem(true);
+        job.setPriority(Job.DECORATE);
+        job.schedule(PAUSE);
+    }
+
+    private IStatus rank(Known known, Suite suite, int backdrop, IProgressMonitor monitor) {
+        try {
+            List<Ranked> ranked = Ranking.of(known.printed(), suite.catalogues(), new StockNoise(known.printed()));
+            List<ImageData> pictures = new ArrayList<>();
+            for (Ranked each : ranked) {
+                if (monitor.isCanceled()) {
+                    return Status.CANCEL_STATUS;
+                }
+                BufferedImage picture = PairPicture.of(known.printed(), each, HEIGHT, backdrop);
+                pictures.add(ScreenImages.data(picture));
+            }
+            if (!table.isDisposed()) {
+                table.getDisplay().asyncExec(() -> {
+                    if (!table.isDisposed() && !monitor.isCanceled()) {
+                        ranking = ranked;
+                        drawn.clear();
+                        drawn.addAll(pictures);
+                        fill();
+                    }
+                });
+            }
+        } catch (RuntimeException e) {
+            ILog.of(RankView.class).error("Ranking inks over materials", e);
+        }
+        return Status.OK_STATUS;
+    }
+
+    private void fill() {
+        table.setRedraw(false);
+        table.removeAll();
+        images.forEach(Image::dispose);
+        images.clear();
+        List<Integer> sorted = new ArrayList<>();
+        for (int i = 0; i < ranking.size(); i++) {
+            sorted.add(i);
+        }
+        sorted.sort((a, b) -> order.compare(ranking.get(a), ranking.get(b)));
+        for (int i : sorted) {
+            Ranked each = ranking.get(i);
+            Image image = new Image(table.getDisplay(), drawn.get(i));
+            images.add(image);
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setImage(0, image);
+            item.setText(new String[] {inks(each) + (each.own() ? " (as it is)" : ""), material(each),
+                Measures.number(each.score(), 0) + ", " + each.verdict().words(), each.reason()});
+        }
+        table.setRedraw(true);
+    }
+
+    private static String inks(Ranked each) {
+        return each.inks().isEmpty() ? "full colour"
+                : each.inks().stream().map(RankView::name).collect(Collectors.joining(", "));
+    }
+
+    private static String name(Ink ink) {
+        return ink.getName() == null ? ink.getId() : ink.getName();
+    }
+
+    private static String material(Ranked each) {
+        return each.material().getName() == null ? each.material().getId() : each.material().getName();
+    }
+
+    @Override
+    public void setFocus() {
+        table.setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        if (active != null) {
+            active.dispose();
+        }
+        if (job != null) {
+            job.cancel();
+        }
+        super.dispose();
+    }
+}
