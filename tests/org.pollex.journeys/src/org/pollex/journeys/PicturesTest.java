@@ -11,7 +11,10 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
@@ -23,6 +26,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pollex.edit.ChooseMaterialCommand;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.ui.ScreenScale;
@@ -43,7 +47,8 @@ class PicturesTest {
 
     @AfterEach
     void close() {
-        for (String id : new String[] {TrueSizeView.ID, LoupeView.ID, MockupView.ID, AfarView.ID}) {
+        for (String id : new String[] {TrueSizeView.ID, LoupeView.ID, MockupView.ID, AfarView.ID,
+            WearView.ID, RankView.ID}) {
             IViewPart view = Window.page().findView(id);
             if (view != null) {
                 Window.page().hideView(view);
@@ -192,5 +197,34 @@ class PicturesTest {
         String first = view.table().getItem(0).getText(1);
         String last = view.table().getItem(view.table().getItemCount() - 1).getText(1);
         assertTrue(first.compareTo(last) < 0, first + " before " + last);
+    }
+
+    /** The pattern of the material is under the art while it is drawn, and goes when a plain one is chosen again. */
+    @Test
+    void theEditorShowsThePatternOfTheMaterial() throws Exception {
+        open();
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        Window.idle();
+        ImageData plain = Picture.take(Window.display(), "pattern-none");
+        session.run(new ChooseMaterialCommand(session.design(), "camouflage-green"));
+        Window.until("it is printed anew", session::fresh);
+        Window.idle();
+        ImageData patterned = Picture.take(Window.display(), "pattern-camouflage");
+        assertTrue(colours(patterned) > colours(plain) + 3, colours(patterned) + " against " + colours(plain));
+        session.history().undo();
+        Window.until("it is printed anew", session::fresh);
+        Window.idle();
+        assertEquals(colours(plain), colours(Picture.take(Window.display(), "pattern-undone")), 2);
+    }
+
+    /** Colours that fill at least two hundred pixels of the drawing. */
+    private static long colours(ImageData image) {
+        Map<Integer, Integer> counts = new HashMap<>();
+        for (int y = image.height / 6; y < image.height / 2; y++) {
+            for (int x = image.width / 4; x < image.width * 3 / 4; x++) {
+                counts.merge(image.getPixel(x, y), 1, Integer::sum);
+            }
+        }
+        return counts.values().stream().filter(count -> count >= 200).count();
     }
 }

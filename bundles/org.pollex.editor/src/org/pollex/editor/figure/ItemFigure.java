@@ -15,6 +15,7 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
@@ -32,6 +33,7 @@ public final class ItemFigure extends Figure {
     private Path area;
     private final List<Printed> print = new ArrayList<>();
     private boolean printShown;
+    private Image surface;
 
     private record Printed(Path path, Color colour) {
     }
@@ -58,6 +60,13 @@ public final class ItemFigure extends Figure {
         print.clear();
     }
 
+    private void disposeSurface() {
+        if (surface != null) {
+            surface.dispose();
+            surface = null;
+        }
+    }
+
     /** Shows another item or material. */
     public void show(ItemLook shown) {
         if (area != null && shown == look) {
@@ -68,6 +77,9 @@ public final class ItemFigure extends Figure {
         }
         look = shown;
         area = Paths.of(Display.getCurrent(), shown.area());
+        disposeSurface();
+        surface = shown.surface().map(each -> new Image(Display.getCurrent(), each.picture(shown.area())))
+                .orElse(null);
         // art may lie off the item, and must be seen there
         setBounds(box(shown.area().getEnvelopeInternal()).expand(BESIDE, BESIDE));
         repaint();
@@ -84,6 +96,7 @@ public final class ItemFigure extends Figure {
     /** Frees the paths; the figure must not be drawn afterwards. */
     public void disposePaths() {
         disposePrint();
+        disposeSurface();
         if (area != null) {
             area.dispose();
             area = null;
@@ -112,6 +125,11 @@ public final class ItemFigure extends Figure {
         }
         graphics.setBackgroundColor(new Color(look.material()));
         graphics.fillPath(area);
+        if (surface != null) {
+            Rectangle box = box(look.area().getEnvelopeInternal());
+            org.eclipse.swt.graphics.Rectangle size = surface.getBounds();
+            graphics.drawImage(surface, 0, 0, size.width, size.height, box.x, box.y, box.width, box.height);
+        }
         if (printShown) {
             for (Printed each : print) {
                 graphics.setBackgroundColor(each.colour());

@@ -6,14 +6,16 @@
  */
 package org.pollex.editor.figure;
 
+import java.util.Optional;
 import org.eclipse.swt.graphics.RGB;
 import org.locationtech.jts.geom.Geometry;
 
 /**
  * What is drawn of an item: its outline, its zones and the colour of its material. All in mm.
  *
- * @param edge  width of the rim that does not print
+ * @param edge     width of the rim that does not print
+ * @param surface  pattern of the material; empty on a plain one
  */
 public record ItemLook(Geometry area, Geometry safe, Geometry wearRisk, Geometry unprintable, double edge,
-        RGB material) {
+        RGB material, Optional<Surface> surface) {
 }

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.pollex.colour.Srgb;
 import org.pollex.editor.figure.ItemLook;
+import org.pollex.editor.figure.Surface;
 import org.pollex.editor.live.Rim;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.geometry.shape.Polygons;
@@ -20,6 +21,7 @@ import org.pollex.model.catalogue.Method;
 import org.pollex.print.PrintedTones;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
+import org.pollex.print.stock.Stock;
 
 /** How does a face of the item of a design look, before anything is on it? */
 public final class FaceLook {
@@ -44,20 +46,27 @@ public final class FaceLook {
             if (before.isPresent() && before.get().area() == shown.area() && before.get().edge() == edge) {
                 ItemLook same = before.get();
                 return new ItemLook(same.area(), same.safe(), same.wearRisk(), same.unprintable(), edge,
-                        material(session));
+                        material(session), surface(session, face));
             }
             if (edge <= shown.edge()) {
                 return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), edge,
-                        material(session));
+                        material(session), surface(session, face));
             }
             Geometry rim = Rim.of(shown, edge);
             return new ItemLook(shown.area(), Polygons.difference(shown.safe(), rim),
-                    Polygons.difference(shown.wearRisk(), rim), rim, edge, material(session));
+                    Polygons.difference(shown.wearRisk(), rim), rim, edge, material(session),
+                    surface(session, face));
         } catch (ItemException | java.util.NoSuchElementException e) {
             GeometryFactory factory = new GeometryFactory();
             return new ItemLook(factory.toGeometry(NO_ITEM), factory.createPolygon(), factory.createPolygon(),
-                    factory.createPolygon(), 0, NO_MATERIAL);
+                    factory.createPolygon(), 0, NO_MATERIAL, Optional.empty());
         }
+    }
+
+    private static Optional<Surface> surface(DesignSession session, String face) throws ItemException {
+        boolean mirrored = session.suite().item(session.design().getProduct()).mirrored(face);
+        return session.suite().catalogues().material(session.design().getMaterial()).filter(Stock::patterned)
+                .map(each -> new Surface(each, mirrored));
     }
 
     /** Colour of the material; a light grey while it is not known. */

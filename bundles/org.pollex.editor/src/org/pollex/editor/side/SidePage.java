@@ -297,7 +297,8 @@ public final class SidePage implements SideScene {
     public void refresh() {
         ItemLook now = FaceLook.of(session, face, Optional.of(item));
         SidePart part = (SidePart) viewer.getContents();
-        if (now.area() != item.area() || now.edge() != item.edge() || !now.material().equals(item.material())) {
+        if (now.area() != item.area() || now.edge() != item.edge() || !now.material().equals(item.material())
+                || !now.surface().equals(item.surface())) {
             item = now;
             showZones();
         }

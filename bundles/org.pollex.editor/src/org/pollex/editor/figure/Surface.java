@@ -1,0 +1,51 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.editor.figure;
+
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.PaletteData;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.Srgb;
+import org.pollex.geometry.shape.PointInZone;
+import org.pollex.model.catalogue.Material;
+import org.pollex.print.stock.Stock;
+
+/**
+ * The pattern of a material on a face as a picture, clear beside the face. Fine enough to judge the pattern by; the edge
+ * stays that of the path drawn below it.
+ *
+ * @param material  the material, patterned
+ * @param mirrored  whether the face is seen from behind
+ */
+public record Surface(Material material, boolean mirrored) {
+
+    private static final double PER_MM = 14;
+
+    /** The picture of an area; its size is that of the box of the area. */
+    ImageData picture(Geometry area) {
+        Envelope box = area.getEnvelopeInternal();
+        int width = Math.max(1, (int) Math.round(box.getWidth() * PER_MM));
+        int height = Math.max(1, (int) Math.round(box.getHeight() * PER_MM));
+        Stock stock = Stock.of(material);
+        short[] numbers = stock.raster(box.getMinX(), box.getMinY(), 1 / PER_MM, width, height, mirrored);
+        int[] colours = stock.palette().stream().mapToInt(Srgb::of).toArray();
+        PointInZone inside = PointInZone.of(area);
+        ImageData data = new ImageData(width, height, 24, new PaletteData(0xff0000, 0xff00, 0xff));
+        byte[] alpha = new byte[width * height];
+        for (int row = 0; row < height; row++) {
+            for (int column = 0; column < width; column++) {
+                int at = row * width + column;
+                data.setPixel(column, row, colours[numbers[at] & 0xffff]);
+                alpha[at] = (byte) (inside.contains(box.getMinX() + (column + 0.5) / PER_MM,
+                        box.getMinY() + (row + 0.5) / PER_MM) ? 255 : 0);
+            }
+        }
+        data.alphaData = alpha;
+        return data;
+    }
+}
