@@ -16,8 +16,8 @@ import org.pollex.model.catalogue.Material;
 import org.pollex.print.stock.Stock;
 
 /**
- * The pattern of a material on a face as a picture, clear beside the face. Fine enough to judge the pattern by; the edge
- * stays that of the path drawn below it.
+ * The pattern of a material on a face as a picture, clear beside the face. Fine enough to judge the pattern by; the
+ * edge stays that of the path drawn below it.
  *
  * @param material  the material, patterned
  * @param mirrored  whether the face is seen from behind
