@@ -9,6 +9,7 @@ package org.pollex.rules;
 import java.util.List;
 import org.pollex.model.store.Catalogues;
 import org.pollex.print.Printed;
+import org.pollex.print.PrintedTones;
 
 /**
  * What a check may look at: the design as it prints, measures of each side that checks share, and thresholds. Safe for
@@ -20,11 +21,13 @@ public final class CheckContext {
     private final List<SideMeasures> sides;
     private final Catalogues catalogues;
     private final Settings settings;
+    private final Lazy<PrintedTones> tones;
 
     private CheckContext(Printed printed, Catalogues catalogues) {
         this.printed = printed;
         this.catalogues = catalogues;
         this.settings = new Settings(printed, catalogues);
+        this.tones = new Lazy<>(() -> PrintedTones.of(printed));
         this.sides = printed.sides().stream().map(SideMeasures::new).toList();
     }
 
@@ -40,6 +43,11 @@ public final class CheckContext {
     /** The design as it prints. */
     public Printed printed() {
         return printed;
+    }
+
+    /** The colours of the print on its material. */
+    public PrintedTones tones() {
+        return tones.get();
     }
 
     /** What the studio can print on and with. */

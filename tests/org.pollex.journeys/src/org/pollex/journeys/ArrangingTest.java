@@ -45,16 +45,13 @@ class ArrangingTest {
 
     @BeforeEach
     void open() throws Exception {
-        Window.fill();
         open(Samples.ferry(folder, "arranged"));
     }
 
     private void open(Path file) throws Exception {
-        editor = (DesignEditor) Window.open(file);
+        editor = Window.design(file);
         session = editor.getAdapter(DesignSession.class);
         pages = editor.getAdapter(DesignPages.class);
-        Window.until("the first print is there", session::fresh);
-        Window.idle();
         editor.setFocus();
     }
 

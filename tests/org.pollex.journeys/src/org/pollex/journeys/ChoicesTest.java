@@ -61,14 +61,9 @@ class ChoicesTest {
 
     @BeforeEach
     void open() throws Exception {
-        Window.fill();
-        editor = (DesignEditor) Window.open(Samples.ferry(folder, "chosen"));
+        editor = Window.design(Samples.ferry(folder, "chosen"), IPageLayout.ID_PROP_SHEET);
         session = editor.getAdapter(DesignSession.class);
         pages = editor.getAdapter(DesignPages.class);
-        Window.page().showView(IPageLayout.ID_PROP_SHEET);
-        Window.page().activate(editor);
-        Window.until("the print is there", session::fresh);
-        Window.idle();
     }
 
     @AfterEach

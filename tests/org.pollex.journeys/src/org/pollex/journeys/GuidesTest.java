@@ -49,12 +49,9 @@ class GuidesTest {
 
     @BeforeEach
     void open() throws Exception {
-        Window.fill();
-        editor = (DesignEditor) Window.open(Samples.ferry(folder, "guided"));
+        editor = Window.design(Samples.ferry(folder, "guided"));
         session = editor.getAdapter(DesignSession.class);
         pages = editor.getAdapter(DesignPages.class);
-        Window.until("the first print is there", session::fresh);
-        Window.idle();
         editor.setFocus();
     }
 

@@ -58,9 +58,7 @@ class PicturesTest {
     }
 
     private void open() throws Exception {
-        Window.fill();
-        editor = (DesignEditor) Window.open(Samples.ferry(folder, "seen"));
-        Window.until("the print is there", editor.getAdapter(DesignSession.class)::fresh);
+        editor = Window.design(Samples.ferry(folder, "seen"));
     }
 
     @Test

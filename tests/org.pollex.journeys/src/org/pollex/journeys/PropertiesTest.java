@@ -45,14 +45,9 @@ class PropertiesTest {
 
     @BeforeEach
     void open() throws Exception {
-        Window.fill();
-        editor = (DesignEditor) Window.open(Samples.ferry(folder, "typed"));
+        editor = Window.design(Samples.ferry(folder, "typed"), IPageLayout.ID_PROP_SHEET);
         session = editor.getAdapter(DesignSession.class);
         pages = editor.getAdapter(DesignPages.class);
-        Window.page().showView(IPageLayout.ID_PROP_SHEET);
-        Window.page().activate(editor);
-        Window.until("the print is there", session::fresh);
-        Window.idle();
     }
 
     @AfterEach

@@ -24,6 +24,8 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
 
 /** Drives the workbench window from the window's own thread. */
 final class Window {
@@ -94,6 +96,19 @@ final class Window {
     /** Opens a file of the disk in its editor. */
     static IEditorPart open(Path file) throws Exception {
         return IDE.openEditorOnFileStore(page(), EFS.getStore(file.toUri()));
+    }
+
+    /** Fills the screen, opens a design and waits for its print; the views stand beside it, the editor is in front. */
+    static DesignEditor design(Path file, String... views) throws Exception {
+        fill();
+        DesignEditor editor = (DesignEditor) open(file);
+        for (String view : views) {
+            page().showView(view);
+        }
+        page().activate(editor);
+        until("the print is there", editor.getAdapter(DesignSession.class)::fresh);
+        idle();
+        return editor;
     }
 
     /** Sends a mouse event to a control; {@code state} holds the buttons and keys that are down. */

@@ -18,6 +18,7 @@ import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.model.store.Catalogues;
 import org.pollex.rules.Measures;
 import org.pollex.rules.rank.Ranked;
 import org.pollex.rules.rank.Ranking;
@@ -54,8 +55,8 @@ public final class RankWord extends Word {
         Path file = session().file(design);
         Path report = json == null ? null : session().file(json);
         OpenDesign open = new Desk(session()).open(file);
-        List<Ranked> ranking = Ranking.of(open.printed(),
-                session().suiteNear(file.toAbsolutePath().getParent()).catalogues(), new StockNoise(open.printed()));
+        Catalogues catalogues = session().suiteNear(file.toAbsolutePath().getParent()).catalogues();
+        List<Ranked> ranking = Ranking.of(open.printed(), catalogues, new StockNoise(open.printed(), catalogues));
         if (report != null) {
             SafeOutput.write(report, session().shown(report), RankReport.of(session().shown(file), ranking));
         }

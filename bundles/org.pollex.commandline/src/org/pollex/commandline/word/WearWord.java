@@ -17,6 +17,7 @@ import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.job.Use;
+import org.pollex.model.store.EntryNames;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.PngFile;
 import org.pollex.output.picture.WearPicture;
@@ -26,6 +27,7 @@ import org.pollex.print.PrintedSide;
 import org.pollex.print.wear.RegionWear;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
+import org.pollex.rules.CheckContext;
 import org.pollex.rules.Measures;
 import org.pollex.rules.wear.Uses;
 import picocli.CommandLine.Command;
@@ -74,8 +76,9 @@ public final class WearWord extends Word {
         OpenDesign open = new Desk(session()).open(file);
         Printed printed = open.printed();
         Use how = use(open);
-        WearRates rates = Uses.of(printed, session().suiteNear(file.toAbsolutePath().getParent()).catalogues())
-                .rates(how);
+        CheckContext context = CheckContext.of(printed,
+                session().suiteNear(file.toAbsolutePath().getParent()).catalogues());
+        WearRates rates = Uses.rates(context, how);
         rates = wornAt == null ? rates : calibrated(rates, printed);
         WearForecast forecast = WearForecast.of(printed, rates);
         if (report != null) {
@@ -83,7 +86,8 @@ public final class WearWord extends Word {
                     WearReport.of(session().shown(file), hours, how.getLiteral(), rates, forecast));
         }
         if (picture != null) {
-            BufferedImage image = WearPicture.of(printed, PictureOptions.of(DPI), rates, hours);
+            BufferedImage image = WearPicture.of(printed, PictureOptions.of(DPI), rates, Uses.coat(context),
+                    hours);
             SafeOutput.write(picture, session().shown(picture), PngFile.bytes(image, DPI));
         }
         say(forecast, how, printed);
@@ -131,6 +135,6 @@ public final class WearWord extends Word {
 
     private static String name(RegionWear each, Printed printed) {
         return printed.inks().stream().filter(ink -> ink.getId().equals(each.ink())).findFirst()
-                .map(ink -> ink.getName() == null ? ink.getId() : ink.getName()).orElse("the full colour");
+                .map(EntryNames::of).orElse("the full colour");
     }
 }

@@ -6,16 +6,13 @@
  */
 package org.pollex.editor.live;
 
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.geometry.shape.PointInZone;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.item.WearField;
 
 /**
  * How much of a print wears, weighted by how hard: the integral of the wear field over the part in the wear zone,
- * against the area of all of it on the item. The mean of the field over a part is that of a grid of 0.1 mm, as the
- * check has it.
+ * against the area of all of it on the item.
  *
  * @param weighted  integral of the field, mm²
  * @param whole     area on the item, mm²
@@ -24,8 +21,6 @@ public record Worn(double weighted, double whole) {
 
     /** Nothing printed. */
     public static final Worn NONE = new Worn(0, 0);
-
-    private static final double GRID = 0.1;
 
     /**
      * Of what is printed.
@@ -45,25 +40,7 @@ public record Worn(double weighted, double whole) {
 
     /** Integral of the field over a part, mm². */
     public static double weighted(Geometry part, WearField field) {
-        if (part.isEmpty()) {
-            return 0;
-        }
-        PointInZone zone = PointInZone.of(part);
-        Envelope box = part.getEnvelopeInternal();
-        double sum = 0;
-        int count = 0;
-        for (double y = box.getMinY() + GRID / 2; y < box.getMaxY(); y += GRID) {
-            for (double x = box.getMinX() + GRID / 2; x < box.getMaxX(); x += GRID) {
-                if (zone.contains(x, y)) {
-                    sum += field.at(x, y);
-                    count++;
-                }
-            }
-        }
-        // thinner than the grid, the field hardly changes across it
-        double mean = count > 0 ? sum / count
-                : field.at(part.getInteriorPoint().getX(), part.getInteriorPoint().getY());
-        return mean * part.getArea();
+        return part.isEmpty() ? 0 : field.mean(part) * part.getArea();
     }
 
     /** Of two parts of the print together. */

@@ -21,6 +21,7 @@ import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
+import org.pollex.model.store.EntryNames;
 
 /** The fields of the whole design. */
 final class DesignForm {
@@ -76,7 +77,7 @@ final class DesignForm {
 
     /** The name of an entry as it stands in a list, with a capital. */
     static String name(Entry entry) {
-        String name = entry.getName() == null || entry.getName().isEmpty() ? entry.getId() : entry.getName();
+        String name = EntryNames.of(entry);
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 }

@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.pollex.colour.Srgb;
 import org.pollex.editor.figure.ItemLook;
 import org.pollex.editor.figure.Surface;
-import org.pollex.editor.live.Rim;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Method;
@@ -52,7 +51,7 @@ public final class FaceLook {
                 return new ItemLook(shown.area(), shown.safe(), shown.wearRisk(), shown.unprintable(), edge,
                         material(session), surface(session, face));
             }
-            Geometry rim = Rim.of(shown, edge);
+            Geometry rim = shown.rim(edge);
             return new ItemLook(shown.area(), Polygons.difference(shown.safe(), rim),
                     Polygons.difference(shown.wearRisk(), rim), rim, edge, material(session),
                     surface(session, face));

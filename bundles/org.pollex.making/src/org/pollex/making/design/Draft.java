@@ -30,6 +30,7 @@ import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Placement;
 import org.pollex.model.design.Side;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 
@@ -139,7 +140,7 @@ final class Draft {
         double size = Math.max(box.getWidth(), box.getHeight());
         if (size > FAR_TOO_LARGE * Math.max(stock.item().width(), stock.item().height()) || size < FAR_TOO_SMALL) {
             throw new Refusal(ExitCode.UNREADABLE, shown + ": what it prints measures " + Decimal.of(box.getWidth())
-                    + " x " + Decimal.of(box.getHeight()) + " mm, which no " + SpecName.of(stock.item().product())
+                    + " x " + Decimal.of(box.getHeight()) + " mm, which no " + EntryNames.of(stock.item().product())
                     + " can be meant for; mend its size, or add --largest to fit it to the safe zone.");
         }
         Envelope safe = face.safe().getEnvelopeInternal();
@@ -149,9 +150,9 @@ final class Draft {
 
     private String words(Design design, List<Ink> inks) {
         String ink = inks.isEmpty() ? stock.method().isFullColour() ? "process inks" : "no ink"
-                : inks.stream().map(SpecName::of).collect(Collectors.joining(", "));
-        return SpecName.of(stock.item().product()) + ", " + SpecName.of(stock.material()) + ", "
-                + SpecName.of(stock.method()) + ", " + ink + design.getSides().stream().map(side -> {
+                : inks.stream().map(EntryNames::of).collect(Collectors.joining(", "));
+        return EntryNames.of(stock.item().product()) + ", " + EntryNames.of(stock.material()) + ", "
+                + EntryNames.of(stock.method()) + ", " + ink + design.getSides().stream().map(side -> {
                     double scale = side.getLayers().get(0).getMarks().get(0).getScale();
                     return "; " + side.getName() + " at scale " + Decimal.of(scale);
                 }).collect(Collectors.joining());

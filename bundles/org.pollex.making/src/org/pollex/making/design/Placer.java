@@ -26,6 +26,7 @@ import org.pollex.geometry.placement.Fit;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Side;
+import org.pollex.model.store.EntryNames;
 import org.pollex.model.store.FileKind;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
@@ -159,7 +160,7 @@ public final class Placer {
                 try {
                     Optional<ItemFace> other = suite.item(product.getId()).face(face.name());
                     if (other.isPresent()) {
-                        parts.add(SpecName.of(product) + " "
+                        parts.add(EntryNames.of(product) + " "
                                 + gain(Largest.find(area, other.get().safe(), fit.turn(), shown), fit));
                     }
                 } catch (ItemException e) {

@@ -19,6 +19,7 @@ import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.item.ItemFace;
 import org.pollex.rules.rank.Ranked;
+import org.pollex.rules.rank.Ranking;
 
 /** A small picture of a design in other inks on another material, as a ranking has them. */
 public final class PairPicture {
@@ -33,7 +34,7 @@ public final class PairPicture {
      * @param backdrop  colour beside the item
      */
     public static BufferedImage of(Printed printed, Ranked pair, int height, int backdrop) {
-        List<Ink> own = printed.inks().stream().filter(ink -> ink.getLab() != null).toList();
+        List<Ink> own = Ranking.inks(printed);
         List<PrintedSide> sides = new ArrayList<>();
         for (PrintedSide side : printed.sides()) {
             List<InkRegion> regions = side.regions().stream().map(region -> {

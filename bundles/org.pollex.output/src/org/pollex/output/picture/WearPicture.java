@@ -27,8 +27,6 @@ import org.pollex.print.wear.WearRates;
 public final class WearPicture {
 
     private static final Grain GRAIN = new Grain();
-    /** Thickness of the coat on a coated material, micrometres. Common practice, no source. */
-    private static final double COAT = 15;
 
     private WearPicture() {
     }
@@ -36,9 +34,11 @@ public final class WearPicture {
     /**
      * Draws the picture.
      *
+     * @param coat   thickness of the coat on a coated material, micrometres
      * @throws IllegalArgumentException when it would have more than 60 million pixels
      */
-    public static BufferedImage of(Printed printed, PictureOptions options, WearRates rates, double hours) {
+    public static BufferedImage of(Printed printed, PictureOptions options, WearRates rates, double coat,
+            double hours) {
         BufferedImage worn = MaterialPicture.of(printed, options);
         Printed bare = new Printed(printed.design(), printed.item(), printed.material(), printed.method(),
                 printed.inks(), printed.white(), List.of());
@@ -48,13 +48,13 @@ public final class WearPicture {
             double x = MaterialPicture.MARGIN + i * (printed.item().width() + MaterialPicture.MARGIN)
                     + printed.item().width() / 2;
             rub(printed, faces.get(i), worn, below, options.scale(), x,
-                    MaterialPicture.MARGIN + printed.item().height() / 2, rates, hours);
+                    MaterialPicture.MARGIN + printed.item().height() / 2, rates, coat, hours);
         }
         return worn;
     }
 
     private static void rub(Printed printed, ItemFace face, BufferedImage worn, BufferedImage below, double scale,
-            double middleX, double middleY, WearRates rates, double hours) {
+            double middleX, double middleY, WearRates rates, double coat, double hours) {
         WearGrid grid = WearGrid.of(face);
         PrintedSide side = printed.side(face.name()).orElse(null);
         FilmThickness thickness = FilmThickness.of(printed);
@@ -76,8 +76,8 @@ public final class WearPicture {
                 if (inked && keeps >= rates.left(film, field, hours)) {
                     worn.setRGB(column, row, below.getRGB(column, row));
                 }
-                double coat = COAT + (inked ? film : 0);
-                if (core != null && keeps >= rates.left(coat, field, hours) && face.outline().contains(x, y)) {
+                double covered = coat + (inked ? film : 0);
+                if (core != null && keeps >= rates.left(covered, field, hours) && face.outline().contains(x, y)) {
                     worn.setRGB(column, row, coreRgb);
                 }
             }

@@ -16,6 +16,7 @@ import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.model.store.EntryNames;
 import org.pollex.output.drawing.HouseFont;
 import org.pollex.print.PrintedTones;
 import org.pollex.output.page.Sheet;
@@ -74,7 +75,7 @@ final class InkBlock {
             String overWhite = white == null ? "" : "  (on white "
                     + ProofStyle.number(white.l(), 0) + ", " + ProofStyle.number(white.a(), 0) + ", "
                     + ProofStyle.number(white.b(), 0) + ")";
-            rows.add(new Row(SpecificationBlock.name(ink) + where(printed, ink.getId()),
+            rows.add(new Row(EntryNames.of(ink) + where(printed, ink.getId()),
                     ProofStyle.lab(here) + overWhite, Srgb.of(here)));
         }
         mixed(printed).forEach((rgb, area) -> rows.add(new Row("Full colour " + Srgb.format(rgb),

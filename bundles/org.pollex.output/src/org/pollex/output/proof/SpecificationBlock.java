@@ -8,8 +8,8 @@ package org.pollex.output.proof;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.store.EntryNames;
 import org.pollex.output.drawing.HouseFont;
 import org.pollex.output.page.Sheet;
 import org.pollex.output.page.Words;
@@ -49,12 +49,12 @@ final class SpecificationBlock {
         add(rows, "Job", facts.job());
         add(rows, "Quantity", facts.quantity().isPresent() ? facts.quantity().getAsInt() + " pieces" : "");
         add(rows, "Art", String.join(", ", facts.art()));
-        add(rows, "Product", name(printed.item().product()));
+        add(rows, "Product", EntryNames.of(printed.item().product()));
         add(rows, "Size", mm(printed.item().width()) + " x " + mm(printed.item().height()) + " mm"
                 + thickness(printed.item().product().getThickness()));
-        add(rows, "Material", name(printed.material()));
+        add(rows, "Material", EntryNames.of(printed.material()));
         Method method = printed.method();
-        add(rows, "Print", name(method));
+        add(rows, "Print", EntryNames.of(method));
         add(rows, "Limits", "line " + mm(method.getLineMin()) + ", gap " + mm(method.getGapMin()) + ", x-height "
                 + mm(method.getTypeMin()) + ", rim " + mm(method.getEdge()) + " mm; "
                 + (method.isFullColour() ? "full colour" : "up to " + method.getInksMax()
@@ -66,10 +66,6 @@ final class SpecificationBlock {
         if (!value.isBlank()) {
             rows.add(new Row(label, value));
         }
-    }
-
-    static String name(Entry entry) {
-        return entry.getName() == null || entry.getName().isBlank() ? entry.getId() : entry.getName();
     }
 
     private static String thickness(double mm) {

@@ -9,6 +9,8 @@ package org.pollex.print.item;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.pollex.geometry.outline.Outline;
+import org.pollex.geometry.outline.OutlineException;
+import org.pollex.geometry.shape.Polygons;
 
 /**
  * One printed face. The three zones part the outline without overlap: {@code unprintable} is the rim, {@code wearRisk}
@@ -25,4 +27,22 @@ import org.pollex.geometry.outline.Outline;
  */
 public record ItemFace(String name, Outline outline, Polygon area, Geometry safe, Geometry wearRisk,
         Geometry unprintable, double edge, WearField wear) {
+
+    /**
+     * What does not print: the rim of the product or one of that width, whichever is wider; all of the face when the
+     * rim is wider than the item.
+     *
+     * @param width  of the rim that a method leaves, mm
+     */
+    public Geometry rim(double width) {
+        if (width <= edge) {
+            return unprintable;
+        }
+        try {
+            return Polygons.union(unprintable, Polygons.difference(area, outline.inset(width).flatten()));
+        } catch (OutlineException e) {
+            // wider than the item: nothing of it prints
+            return area;
+        }
+    }
 }

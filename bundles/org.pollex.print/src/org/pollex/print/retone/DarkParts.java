@@ -6,6 +6,8 @@
  */
 package org.pollex.print.retone;
 
+import org.pollex.geometry.shape.PixelGrid;
+
 /**
  * What is each dark place of the art: part of a mass, of a line free on the ground, or an outline or inner line that
  * stays bare? Told from the middle lines of the dark, their distances to light parts and to the outside.
@@ -25,7 +27,7 @@ final class DarkParts {
     /** Lines to print: free on the ground and clear of light parts and masses. */
     final boolean[] free;
 
-    DarkParts(boolean[] dark, boolean[] light, boolean[] outside, Frame frame, RetoneLimits limits) {
+    DarkParts(boolean[] dark, boolean[] light, boolean[] outside, PixelGrid frame, RetoneLimits limits) {
         int w = frame.width();
         double mm = 1 / frame.pixel();
         Distance edge = Distance.to(Pixels.not(dark), w);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.function.IntPredicate;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
+import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.print.ColourArea;
 
 /**
@@ -21,19 +22,19 @@ final class Labels {
 
     static final int OUTSIDE = -1;
 
-    final Frame frame;
+    final PixelGrid frame;
     /** Position of the colour of each pixel, or {@link #OUTSIDE}; the last colour is that of the paper. */
     final int[] of;
     final Lab[] colours;
 
-    private Labels(Frame frame, int[] of, Lab[] colours) {
+    private Labels(PixelGrid frame, int[] of, Lab[] colours) {
         this.frame = frame;
         this.of = of;
         this.colours = colours;
     }
 
     /** @param paper colour of the ground that the art was drawn for */
-    static Labels of(List<ColourArea> areas, int paper, Frame frame) {
+    static Labels of(List<ColourArea> areas, int paper, PixelGrid frame) {
         int[] of = new int[frame.size()];
         Arrays.fill(of, areas.size());
         Lab[] colours = new Lab[areas.size() + 1];

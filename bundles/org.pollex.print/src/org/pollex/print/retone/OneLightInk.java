@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.ColourArea;
@@ -36,14 +37,14 @@ public final class OneLightInk {
 
     private final RetoneLimits limits;
     private final Labels labels;
-    private final Frame frame;
+    private final PixelGrid frame;
     private final List<String> done = new ArrayList<>();
 
     private OneLightInk(List<ColourArea> areas, int paper, RetoneLimits limits) {
         Envelope box = new Envelope();
         areas.forEach(area -> box.expandToInclude(area.area().getEnvelopeInternal()));
         this.limits = limits;
-        this.frame = Frame.round(box, MARGIN);
+        this.frame = PixelGrid.round(box, MARGIN);
         this.labels = Labels.of(areas, paper, frame);
     }
 

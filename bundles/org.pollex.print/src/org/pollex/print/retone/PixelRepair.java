@@ -7,6 +7,7 @@
 package org.pollex.print.retone;
 
 import java.util.Arrays;
+import org.pollex.geometry.shape.PixelGrid;
 
 /** Brings pixels of ink to the limits: slits that part something are widened, others filled, thin ink thickened. */
 final class PixelRepair {
@@ -22,7 +23,7 @@ final class PixelRepair {
     private final boolean[] meant;
 
     /** @param meant bare places that part something and should stay */
-    PixelRepair(Frame frame, RetoneLimits limits, boolean[] meant) {
+    PixelRepair(PixelGrid frame, RetoneLimits limits, boolean[] meant) {
         this.width = frame.width();
         this.mm = 1 / frame.pixel();
         this.line = limits.line() * 1.06 * mm + 1;

@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
+import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 
 /** Turns pixels into a smooth outline: marching squares at the half of slightly blurred ink. */
@@ -26,18 +27,18 @@ final class Tracer {
     private static final int[][] EDGES = {{}, {3, 2}, {2, 1}, {3, 1}, {1, 0}, {3, 2, 1, 0}, {2, 0}, {3, 0}, {0, 3},
         {0, 2}, {0, 3, 2, 1}, {0, 1}, {1, 3}, {1, 2}, {2, 3}, {}};
 
-    private final Frame frame;
+    private final PixelGrid frame;
     private final float[] ink;
     private final int[] next;
 
-    private Tracer(Frame frame, boolean[] set) {
+    private Tracer(PixelGrid frame, boolean[] set) {
         this.frame = frame;
         this.ink = blurred(blurred(set(set)));
         this.next = new int[2 * ink.length];
         Arrays.fill(next, -1);
     }
 
-    static Geometry of(boolean[] set, Frame frame) {
+    static Geometry of(boolean[] set, PixelGrid frame) {
         return new Tracer(frame, set).trace();
     }
 

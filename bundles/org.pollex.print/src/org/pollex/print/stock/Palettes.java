@@ -12,6 +12,7 @@ import org.pollex.colour.Lab;
 import org.pollex.colour.Xyz;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Material;
+import org.pollex.print.FilmColour;
 import org.pollex.print.PrintedTones;
 
 /** Colours of patterns. */
@@ -27,7 +28,7 @@ final class Palettes {
     static List<Lab> colours(Material material) {
         List<Lab> colours = new ArrayList<>();
         for (LabColour colour : material.getTexture().getColours()) {
-            colours.add(new Lab(colour.l(), colour.a(), colour.b()));
+            colours.add(FilmColour.lab(colour));
         }
         if (colours.size() == 1) {
             colours.add(0, PrintedTones.ground(material));

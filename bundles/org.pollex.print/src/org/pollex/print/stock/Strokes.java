@@ -27,6 +27,11 @@ public final class Strokes {
     private Strokes() {
     }
 
+    /** Width in mm, kept within bounds: thinner does not print, wider are areas and not strokes. */
+    public static double width(Geometry ink, double least, double most) {
+        return Math.max(least, Math.min(most, width(ink)));
+    }
+
     /** Width in mm; 0 for an empty area. */
     public static double width(Geometry ink) {
         List<Part> parts = new ArrayList<>();

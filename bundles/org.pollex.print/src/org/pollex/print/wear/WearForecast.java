@@ -6,20 +6,11 @@
  */
 package org.pollex.print.wear;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferByte;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
+import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.FilmThickness;
 import org.pollex.print.Printed;
@@ -105,25 +96,22 @@ public final class WearForecast {
     }
 
     /** Share of an area in each class of the field. */
-    private static double[] shares(Geometry area, WearGrid grid) {
-        Envelope box = area.getEnvelopeInternal();
-        int columns = (int) Math.ceil(box.getWidth() / STEP) + 1;
-        int rows = (int) Math.ceil(box.getHeight() / STEP) + 1;
-        byte[] inside = raster(area, box, columns, rows);
+    private static double[] shares(Geometry area, WearGrid field) {
+        PixelGrid pixels = PixelGrid.over(area.getEnvelopeInternal(), STEP);
+        int[] inside = new int[pixels.size()];
+        pixels.paint(area, 1, inside);
         double[] shares = new double[CLASSES];
         long count = 0;
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                if (inside[row * columns + column] != 0) {
-                    double field = grid.at(box.getMinX() + (column + 0.5) * STEP, box.getMinY() + (row + 0.5) * STEP);
-                    shares[Math.max(0, Math.min(CLASSES - 1, (int) (field * CLASSES)))]++;
-                    count++;
-                }
+        for (int i = 0; i < inside.length; i++) {
+            if (inside[i] != 0) {
+                shares[of(field.at(pixels.x() + (i % pixels.width() + 0.5) * STEP,
+                        pixels.y() + (i / pixels.width() + 0.5) * STEP))]++;
+                count++;
             }
         }
         if (count == 0) {
             Coordinate place = area.getInteriorPoint().getCoordinate();
-            shares[Math.min(CLASSES - 1, (int) (grid.at(place.x, place.y) * CLASSES))] = 1;
+            shares[of(field.at(place.x, place.y))] = 1;
             return shares;
         }
         for (int i = 0; i < CLASSES; i++) {
@@ -132,32 +120,7 @@ public final class WearForecast {
         return shares;
     }
 
-    private static byte[] raster(Geometry area, Envelope box, int columns, int rows) {
-        BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_BYTE_GRAY);
-        Graphics2D g = image.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        AffineTransform place = AffineTransform.getScaleInstance(1 / STEP, 1 / STEP);
-        place.translate(-box.getMinX(), -box.getMinY());
-        g.transform(place);
-        g.setColor(Color.WHITE);
-        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-        for (Polygon part : Polygons.parts(area)) {
-            ring(path, part.getExteriorRing());
-            for (int i = 0; i < part.getNumInteriorRing(); i++) {
-                ring(path, part.getInteriorRingN(i));
-            }
-        }
-        g.fill(path);
-        g.dispose();
-        return ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
-    }
-
-    private static void ring(Path2D path, LinearRing ring) {
-        Coordinate[] corners = ring.getCoordinates();
-        path.moveTo(corners[0].x, corners[0].y);
-        for (int i = 1; i < corners.length - 1; i++) {
-            path.lineTo(corners[i].x, corners[i].y);
-        }
-        path.closePath();
+    private static int of(double field) {
+        return Math.max(0, Math.min(CLASSES - 1, (int) (field * CLASSES)));
     }
 }

@@ -9,8 +9,9 @@ package org.pollex.print.wear;
 import org.pollex.model.catalogue.Material;
 
 /**
- * How fast a print wears. Depth after h hours at a place whose wear field is w: {@code rate * material * use * w * h},
- * which is Archard's law with load, distance an hour and hardness in one number.
+ * How fast a print wears, by {@link Archard}'s law: the load is how hard the item is used times the wear field of the
+ * place, the distance is the hours, the hardness is one over the factor of the material. So depth after h hours where
+ * the field is w is {@code rate * material * use * w * h}.
  *
  * @param rate      micrometres an hour where the field is 1, on a plain material, in plain playing
  * @param material  how much sooner than a plain material
@@ -18,6 +19,9 @@ import org.pollex.model.catalogue.Material;
  * @param spread    standard deviation of the thickness of a film as a share of it, above 0
  */
 public record WearRates(double rate, double material, double use, double spread) {
+
+    /** Makes a rate in micrometres an hour the coefficient of a law in mm³, m and MPa, over 1 mm². */
+    private static final double MICROMETRE = 1e-6;
 
     public WearRates {
         if (!(rate >= 0 && material > 0 && use >= 0 && spread > 0)) {
@@ -28,11 +32,6 @@ public record WearRates(double rate, double material, double use, double spread)
     /** The same on a material. */
     public WearRates on(Material stuff) {
         return new WearRates(rate, stuff.getWearFactor() > 0 ? stuff.getWearFactor() : 1, use, spread);
-    }
-
-    /** The same in another use. */
-    public WearRates in(double factor) {
-        return new WearRates(rate, material, factor, spread);
     }
 
     /**
@@ -51,7 +50,7 @@ public record WearRates(double rate, double material, double use, double spread)
 
     /** Depth worn off in micrometres. */
     public double depth(double field, double hours) {
-        return rate * material * use * field * hours;
+        return Archard.depth(Archard.volume(rate * MICROMETRE, use * field, hours, 1 / material), 1);
     }
 
     /**

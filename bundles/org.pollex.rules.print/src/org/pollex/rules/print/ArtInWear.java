@@ -8,9 +8,7 @@ package org.pollex.rules.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.geometry.shape.PointInZone;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.PrintedType;
 import org.pollex.print.item.ItemFace;
@@ -29,8 +27,6 @@ import org.pollex.rules.SideMeasures;
  */
 public final class ArtInWear implements Check {
 
-    private static final double GRID = 0.1;
-
     private record Subject(String region, String name, Geometry area) {
     }
 
@@ -46,7 +42,7 @@ public final class ArtInWear implements Check {
             for (Subject subject : subjects(context, side)) {
                 Geometry worn = Polygons.intersection(subject.area, face.wearRisk());
                 double whole = worn.isEmpty() ? 1 : Polygons.intersection(subject.area, face.area()).getArea();
-                double share = worn.isEmpty() ? 0 : worn.getArea() * mean(face, worn) / whole;
+                double share = worn.isEmpty() ? 0 : worn.getArea() * face.wear().mean(worn) / whole;
                 if (share >= info) {
                     Severity severity = share >= warning ? Severity.WARNING : Severity.INFO;
                     double inside = worn.getArea() / whole;
@@ -73,25 +69,5 @@ public final class ArtInWear implements Check {
             }
         }
         return subjects;
-    }
-
-    private static double mean(ItemFace face, Geometry part) {
-        PointInZone zone = PointInZone.of(part);
-        Envelope box = part.getEnvelopeInternal();
-        double sum = 0;
-        int count = 0;
-        for (double y = box.getMinY() + GRID / 2; y < box.getMaxY(); y += GRID) {
-            for (double x = box.getMinX() + GRID / 2; x < box.getMaxX(); x += GRID) {
-                if (zone.contains(x, y)) {
-                    sum += face.wear().at(x, y);
-                    count++;
-                }
-            }
-        }
-        if (count > 0) {
-            return sum / count;
-        }
-        // Thinner than the grid: the field hardly changes across it.
-        return face.wear().at(part.getInteriorPoint().getX(), part.getInteriorPoint().getY());
     }
 }

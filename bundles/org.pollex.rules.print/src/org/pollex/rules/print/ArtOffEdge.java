@@ -8,7 +8,6 @@ package org.pollex.rules.print;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.geometry.outline.OutlineException;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.PrintedMark;
 import org.pollex.print.item.ItemFace;
@@ -32,7 +31,7 @@ public final class ArtOffEdge implements Check {
         for (SideMeasures side : context.sides()) {
             ItemFace face = side.face();
             double edge = Math.max(face.edge(), context.printed().method().getEdge());
-            Geometry rim = rim(face, edge);
+            Geometry rim = face.rim(edge);
             if (Polygons.difference(face.area(), rim).contains(side.printed())) {
                 continue;
             }
@@ -47,19 +46,6 @@ public final class ArtOffEdge implements Check {
                 outside(side, "", "The print", outside, smallest, sink);
                 onRim(side, "", "The print", onRim, edge, smallest, sink);
             }
-        }
-    }
-
-    private static Geometry rim(ItemFace face, double edge) {
-        if (edge <= face.edge()) {
-            return face.unprintable();
-        }
-        try {
-            Geometry inner = face.outline().inset(edge).flatten();
-            return Polygons.union(face.unprintable(), Polygons.difference(face.area(), inner));
-        } catch (OutlineException e) {
-            // The rim is wider than the item: nothing of it prints.
-            return face.area();
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.colour.Lab;
@@ -17,6 +18,7 @@ import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.PrintedTones;
@@ -49,15 +51,15 @@ public final class BusyGround implements Check {
             return;
         }
         Stock stock = Stock.of(context.printed().material());
-        PrintedTones tones = PrintedTones.of(context.printed());
         for (SideMeasures side : context.sides()) {
-            for (Subject subject : subjects(context, side, tones)) {
-                check(context, side, stock, tones, subject, sink);
+            for (Subject subject : subjects(context, side)) {
+                check(context, side, stock, subject, sink);
             }
         }
     }
 
-    private static List<Subject> subjects(CheckContext context, SideMeasures side, PrintedTones tones) {
+    private static List<Subject> subjects(CheckContext context, SideMeasures side) {
+        PrintedTones tones = context.tones();
         double smallest = context.setting("busy-ground.smallest");
         List<Subject> subjects = new ArrayList<>();
         for (String id : side.inks()) {
@@ -75,68 +77,61 @@ public final class BusyGround implements Check {
         return subjects.stream().filter(each -> each.area().getArea() >= smallest).toList();
     }
 
-    private static void check(CheckContext context, SideMeasures side, Stock stock, PrintedTones tones,
-            Subject subject, FindingSink sink) {
+    private static void check(CheckContext context, SideMeasures side, Stock stock, Subject subject,
+            FindingSink sink) {
         double error = context.setting("busy-ground.error");
         double warning = context.setting("busy-ground.warning");
         double note = context.setting("busy-ground.note");
         double widest = context.setting("busy-ground.widest");
-        boolean mirrored = context.printed().item().mirrored(side.name());
-        double width = Math.max(context.printed().method().getLineMin(), Math.min(widest,
-                Strokes.width(subject.area())));
-        Legibility at = Legibility.of(stock, subject.area(), mirrored, width);
-        double index = at.of(subject.film());
+        double width = Strokes.width(subject.area(), context.printed().method().getLineMin(), widest);
+        DoubleFunction<Legibility> strokes = wide -> Legibility.of(stock, subject.area(),
+                context.printed().item().mirrored(side.name()), wide);
+        Legibility here = strokes.apply(width);
+        double index = here.of(subject.film());
         if (index >= note) {
             return;
         }
         Severity severity = index < error ? Severity.ERROR : index < warning ? Severity.WARNING : Severity.INFO;
         double limit = severity == Severity.ERROR ? error : severity == Severity.WARNING ? warning : note;
-        Geometry where = Polygons.intersection(at.below(subject.film(), limit), subject.area());
+        Geometry where = Polygons.intersection(here.below(subject.film(), limit), subject.area());
         String material = context.printed().material().getName();
-        String strokes = Measures.mm(width) + " wide";
         String lost = severity == Severity.INFO ? "can be read on" : severity == Severity.WARNING
                 ? "is hard to read on" : "is lost in";
+        double wanted = severity == Severity.INFO ? note : warning;
+        OptionalDouble from = readsFrom(strokes, subject.film(), width, widest, wanted);
         sink.found(severity, "").on(side.name()).of(subject.region()).measured(index, limit, "signal to noise")
                 .at(where.isEmpty() ? subject.area() : where)
-                .say("At strokes " + strokes + " " + subject.name() + " " + lost + " the pattern of "
+                .say("At strokes " + Measures.mm(width) + " wide " + subject.name() + " " + lost + " the pattern of "
                         + (material == null ? "the material" : material) + " (signal to noise "
                         + Measures.number(index, 1) + ", " + Measures.number(note, 0) + " is safe); "
-                        + cure(context, side, stock, tones, subject, width,
-                                severity == Severity.INFO ? note : warning) + ".");
+                        + cure(context, here, subject, from, wanted) + ".");
     }
 
-    private static String cure(CheckContext context, SideMeasures side, Stock stock, PrintedTones tones,
-            Subject subject, double width, double wanted) {
-        boolean mirrored = context.printed().item().mirrored(side.name());
-        Legibility here = Legibility.of(stock, subject.area(), mirrored, width);
+    private static String cure(CheckContext context, Legibility here, Subject subject, OptionalDouble from,
+            double wanted) {
         List<String> cures = new ArrayList<>();
-        OptionalDouble from = readsFrom(context, side, stock, subject, width, wanted);
         if (from.isPresent()) {
             cures.add("strokes of " + Measures.mm(Math.ceil(from.getAsDouble() * 20) / 20)
                     + " and more would read, so use bolder, simpler art");
         }
-        List<String> inks = inks(context, tones, here, subject.region(), wanted);
+        List<String> inks = inks(context, here, subject.region(), wanted);
         if (!inks.isEmpty() && !subject.region().equals(ColourMatch.PROCESS)) {
             cures.add((cures.isEmpty() ? "" : "or ") + "print it in " + String.join(" or ", inks));
         }
-        boolean white = context.printed().method().isWhiteUnder();
         if (cures.isEmpty()) {
-            cures.add(white ? "no width helps, so put it on a solid panel or choose a calmer material"
+            return context.printed().method().isWhiteUnder()
+                    ? "no width helps, so put it on a solid panel or choose a calmer material"
                     : "no ink or width helps, so put it on a solid panel, lay white below it, or choose a calmer "
-                            + "material");
-        } else {
-            cures.add("or give it a solid panel or an outline");
+                            + "material";
         }
-        return String.join(", ", cures);
+        return String.join(", ", cures) + ", or give it a solid panel or an outline";
     }
 
     /** The narrowest stroke that reads; noise falls with it, so the first that passes is the answer. */
-    private static OptionalDouble readsFrom(CheckContext context, SideMeasures side, Stock stock, Subject subject,
-            double width, double limit) {
-        double widest = context.setting("busy-ground.widest");
+    private static OptionalDouble readsFrom(DoubleFunction<Legibility> strokes, UnaryOperator<Lab> film, double width,
+            double widest, double wanted) {
         for (double wide = width * WIDER; wide <= widest * 1.001; wide *= WIDER) {
-            if (Legibility.of(stock, subject.area(), context.printed().item().mirrored(side.name()), wide)
-                    .of(subject.film()) >= limit) {
+            if (strokes.apply(wide).of(film) >= wanted) {
                 return OptionalDouble.of(wide);
             }
         }
@@ -144,15 +139,15 @@ public final class BusyGround implements Check {
     }
 
     /** Names of the inks that read best there. */
-    private static List<String> inks(CheckContext context, PrintedTones tones, Legibility here, String own,
+    private static List<String> inks(CheckContext context, Legibility here, String own,
             double limit) {
         record Rated(Ink ink, double index) {
         }
         return context.catalogues().inks().stream()
                 .filter(ink -> ink.getKind() != InkKind.PROCESS && ink.getLab() != null && !own.equals(ink.getId()))
-                .map(ink -> new Rated(ink, here.of(tones.laid(ink)::quick)))
+                .map(ink -> new Rated(ink, here.of(context.tones().laid(ink)::quick)))
                 .filter(rated -> rated.index() >= limit)
                 .sorted(Comparator.comparingDouble(Rated::index).reversed()).limit(INKS_NAMED)
-                .map(rated -> rated.ink().getName() == null ? rated.ink().getId() : rated.ink().getName()).toList();
+                .map(rated -> EntryNames.of(rated.ink())).toList();
     }
 }

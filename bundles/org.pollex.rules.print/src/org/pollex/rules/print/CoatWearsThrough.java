@@ -11,8 +11,8 @@ import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.job.Use;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.FilmColour;
-import org.pollex.print.PrintedTones;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.wear.WearRates;
 import org.pollex.rules.Check;
@@ -34,7 +34,7 @@ public final class CoatWearsThrough implements Check {
         if (material.getCoreLab() == null || context.sides().isEmpty()) {
             return;
         }
-        Lab coat = PrintedTones.ground(material);
+        Lab coat = context.tones().ground();
         Lab core = FilmColour.lab(material.getCoreLab());
         double deltaE = DeltaE.ciede2000(coat, core);
         double info = context.setting("coat-wears-through.info");
@@ -43,14 +43,13 @@ public final class CoatWearsThrough implements Check {
             return;
         }
         ItemFace face = context.sides().get(0).face();
-        WearRates rates = Uses.of(context.printed(), context.catalogues()).rates(Use.PRACTICE);
-        double hours = context.setting("coat-wears-through.coat") / rates.depth(1, 1);
+        WearRates rates = Uses.rates(context, Use.PRACTICE);
+        double hours = Uses.coat(context) / rates.depth(1, 1);
         Severity severity = deltaE >= warning ? Severity.WARNING : Severity.INFO;
         Geometry where = face.wearRisk().isEmpty() ? face.area() : face.wearRisk();
-        String name = material.getName() == null ? material.getId() : material.getName();
         sink.found(severity, "").on(face.name()).measured(deltaE, severity == Severity.WARNING ? warning : info,
                 "CIEDE2000").at(where)
-                .say("The core of " + name + " has another colour than its coat (CIEDE2000 "
+                .say("The core of " + EntryNames.of(material) + " has another colour than its coat (CIEDE2000 "
                         + Measures.number(deltaE, 0) + ") and shows where the coat wears, at the hardest place after "
                         + "about " + Measures.number(hours, 0) + " h of practice by a model; choose a material of one "
                         + "colour if that matters.");

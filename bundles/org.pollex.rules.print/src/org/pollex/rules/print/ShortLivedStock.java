@@ -8,6 +8,7 @@ package org.pollex.rules.print;
 
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.job.Use;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
 import org.pollex.rules.Check;
@@ -32,14 +33,14 @@ public final class ShortLivedStock implements Check {
             return;
         }
         double hours = context.setting("wear.hours");
-        WearRates rates = Uses.of(context.printed(), context.catalogues()).rates(Use.PRACTICE);
+        WearRates rates = Uses.rates(context, Use.PRACTICE);
         WearRates plain = new WearRates(rates.rate(), 1, rates.use(), rates.spread());
         double lost = WearForecast.of(context.printed(), rates).lost(hours);
         double usual = WearForecast.of(context.printed(), plain).lost(hours);
         Severity severity = lost >= context.setting("short-lived-stock.lost") ? Severity.WARNING : Severity.INFO;
         SideMeasures side = context.sides().get(0);
         sink.found(severity, "").on(side.name()).measured(material.getWearFactor(), limit, "times").at(side.printed())
-                .say("A print on " + (material.getName() == null ? material.getId() : material.getName()) + " wears "
+                .say("A print on " + EntryNames.of(material) + " wears "
                         + Measures.number(material.getWearFactor(), 1) + " times as fast as on a plain material: "
                         + "after " + Measures.number(hours, 0) + " h of practice a model says " + Measures.percent(lost)
                         + " is gone instead of " + Measures.percent(usual)

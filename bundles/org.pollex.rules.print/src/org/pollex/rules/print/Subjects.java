@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
@@ -31,7 +32,7 @@ final class Subjects {
             return "full colour";
         }
         return printed.inks().stream().filter(ink -> id.equals(ink.getId())).findFirst()
-                .map(ink -> ink.getName() == null || ink.getName().isBlank() ? id : ink.getName()).orElse(id);
+                .map(EntryNames::of).orElse(id);
     }
 
     /** How far a place goes on, such as {@code over 3.2 mm}; nothing for one that is hardly longer than a point. */

@@ -34,7 +34,7 @@ public final class UnderbaseMissing implements Check {
     @Override
     public void check(CheckContext context, FindingSink sink) {
         Material material = context.printed().material();
-        PrintedTones tones = PrintedTones.of(context.printed());
+        PrintedTones tones = context.tones();
         boolean light = tones.ground().l() >= context.setting("underbase.light");
         boolean carries = light && material.getTranslucency() < CLEAR && !Stock.patterned(material);
         if (carries || context.printed().method().isWhiteUnder()) {

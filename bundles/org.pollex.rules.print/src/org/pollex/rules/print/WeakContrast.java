@@ -47,7 +47,7 @@ public final class WeakContrast implements Check {
         double warning = context.setting("weak-contrast.ground-warning");
         double lightness = context.setting("weak-contrast.lightness-warning");
         Printed printed = context.printed();
-        PrintedTones tones = PrintedTones.of(printed);
+        PrintedTones tones = context.tones();
         Lab ground = tones.ground();
         Set<String> seen = new HashSet<>();
         for (InkRegion region : side.side().regions()) {
@@ -83,7 +83,7 @@ public final class WeakContrast implements Check {
         double meant = context.setting("weak-contrast.meant");
         double smallest = context.setting("weak-contrast.smallest");
         Printed printed = context.printed();
-        PrintedTones tones = PrintedTones.of(printed);
+        PrintedTones tones = context.tones();
         List<InkRegion> regions = side.side().regions();
         for (SharedEdges.Border border : SharedEdges.of(regions)) {
             InkRegion one = regions.get(border.one());

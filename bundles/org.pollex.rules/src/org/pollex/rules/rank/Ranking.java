@@ -24,8 +24,10 @@ import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.store.Catalogues;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
+import org.pollex.print.Laid;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedTones;
 import org.pollex.rules.CheckContext;
@@ -51,6 +53,7 @@ public final class Ranking {
     private final Printed printed;
     private final Catalogues catalogues;
     private final GroundNoise noise;
+    private final List<Ink> own;
     private final List<Border> borders;
     private final double contrast;
     private final double hue;
@@ -66,6 +69,7 @@ public final class Ranking {
         this.printed = printed;
         this.catalogues = catalogues;
         this.noise = noise;
+        own = inks(printed);
         borders = Border.of(printed);
         CheckContext settings = CheckContext.of(printed, catalogues);
         contrast = settings.setting("rank.contrast");
@@ -98,6 +102,11 @@ public final class Ranking {
         return all;
     }
 
+    /** The inks of a design that are exchanged for others: those with a colour, in its order. */
+    public static List<Ink> inks(Printed printed) {
+        return printed.inks().stream().filter(ink -> ink.getLab() != null).toList();
+    }
+
     private static Printed with(Printed printed, Material material) {
         return new Printed(printed.design(), printed.item(), material, printed.method(), printed.inks(),
                 printed.white(), printed.sides());
@@ -105,7 +114,6 @@ public final class Ranking {
 
     /** The inks of the design, and the same with one exchanged. */
     private Set<List<Ink>> sets() {
-        List<Ink> own = printed.inks().stream().filter(ink -> ink.getLab() != null).toList();
         Set<List<Ink>> sets = new LinkedHashSet<>();
         sets.add(own);
         if (printed.method().isFullColour()) {
@@ -125,7 +133,6 @@ public final class Ranking {
 
     private Ranked ranked(Material material, List<Ink> inks, Colours colours) {
         Map<String, Ink> inkOf = new HashMap<>();
-        List<Ink> own = printed.inks().stream().filter(ink -> ink.getLab() != null).toList();
         for (int i = 0; i < own.size(); i++) {
             inkOf.put(own.get(i).getId(), inks.get(i));
         }
@@ -171,11 +178,11 @@ public final class Ranking {
     private String reason(Value worst, Material material, Map<String, Ink> inkOf, double score) {
         String one = name(worst.border.one(), inkOf);
         if (worst.byNoise) {
-            return "The pattern of " + name(material) + (score >= grades[0] ? " takes little from " : score >= grades[1]
-                    ? " disturbs " : " drowns ") + one + ": signal to noise "
+            String does = score >= grades[0] ? " takes little from " : score >= grades[1] ? " disturbs " : " drowns ";
+            return "The pattern of " + EntryNames.of(material) + does + one + ": signal to noise "
                     + Measures.number(worst.legibility.orElseThrow(), 1) + ".";
         }
-        String other = worst.border.other() == null ? name(material) : name(worst.border.other(), inkOf);
+        String other = worst.border.other() == null ? EntryNames.of(material) : name(worst.border.other(), inkOf);
         String numbers = "CIEDE2000 " + Measures.number(worst.deltaE, 0) + ", lightness apart "
                 + Measures.number(worst.deltaL, 0) + ".";
         if (worst.deltaL < 10) {
@@ -191,24 +198,18 @@ public final class Ranking {
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
-    private static String name(Material material) {
-        return material.getName() == null || material.getName().isBlank() ? material.getId() : material.getName();
-    }
-
     private static String name(InkRegion region, Map<String, Ink> inkOf) {
-        Ink ink = inkOf.get(region.ink());
-        if (ink == null || region.ink().equals(ColourMatch.PROCESS)) {
-            return "the colour " + Srgb.format(region.rgb());
-        }
-        return ink.getName() == null || ink.getName().isBlank() ? ink.getId() : ink.getName();
+        Ink ink = inkOf(region, inkOf);
+        return ink == null ? "the colour " + Srgb.format(region.rgb()) : EntryNames.of(ink);
     }
 
     /** Colours on one material, each worked out once. */
     private static final class Colours {
 
         private final PrintedTones tones;
-        private final Map<String, Lab> known = new HashMap<>();
-        private final Map<String, OptionalDouble> reads = new HashMap<>();
+        private final Map<String, Laid> films = new HashMap<>();
+        private final Map<Laid, Lab> seen = new HashMap<>();
+        private final Map<Laid, OptionalDouble> reads = new HashMap<>();
 
         Colours(PrintedTones tones) {
             this.tones = tones;
@@ -218,16 +219,24 @@ public final class Ranking {
             return tones.ground();
         }
 
+        private Laid film(InkRegion region, Map<String, Ink> inkOf) {
+            Ink ink = inkOf(region, inkOf);
+            return films.computeIfAbsent(ink == null ? Srgb.format(region.rgb()) : ink.getId(),
+                    key -> ink == null ? tones.laid(region) : tones.laid(ink));
+        }
+
         Lab of(InkRegion region, Map<String, Ink> inkOf) {
-            Ink ink = region.ink().equals(ColourMatch.PROCESS) ? null : inkOf.get(region.ink());
-            return ink == null ? tones.of(region) : known.computeIfAbsent(ink.getId(), id -> tones.of(ink));
+            return seen.computeIfAbsent(film(region, inkOf), film -> film.over(ground()));
         }
 
         OptionalDouble read(InkRegion region, Map<String, Ink> inkOf,
                 Function<UnaryOperator<Lab>, OptionalDouble> noise) {
-            Ink ink = region.ink().equals(ColourMatch.PROCESS) ? null : inkOf.get(region.ink());
-            return reads.computeIfAbsent(ink == null ? Srgb.format(region.rgb()) : ink.getId(), key -> noise.apply(
-                    ink == null ? tones.laid(region)::quick : tones.laid(ink)::quick));
+            return reads.computeIfAbsent(film(region, inkOf), film -> noise.apply(film::quick));
         }
+    }
+
+    /** The ink that stands for that of a region; null in full colour. */
+    private static Ink inkOf(InkRegion region, Map<String, Ink> inkOf) {
+        return region.ink().equals(ColourMatch.PROCESS) ? null : inkOf.get(region.ink());
     }
 }

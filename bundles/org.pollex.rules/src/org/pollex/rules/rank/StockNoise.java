@@ -12,12 +12,16 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.colour.Lab;
+import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.store.Catalogues;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.stock.Legibility;
 import org.pollex.print.stock.Stock;
 import org.pollex.print.stock.Strokes;
+import org.pollex.rules.CheckContext;
+import org.pollex.rules.MissingSettingException;
 
 /**
  * The patterns of materials against the strokes of one design: those of its first printed side. Each material is looked
@@ -25,24 +29,27 @@ import org.pollex.print.stock.Strokes;
  */
 public final class StockNoise implements GroundNoise {
 
-    private static final double WIDEST = 1.6;
-
     private final Geometry area;
     private final boolean mirrored;
     private final double width;
     private final Map<Material, Legibility> known = new ConcurrentHashMap<>();
 
-    /** The noise for a design. */
-    public StockNoise(Printed printed) {
+    /**
+     * The noise for a design.
+     *
+     * @throws MissingSettingException when no catalogue says how wide strokes are at the most
+     */
+    public StockNoise(Printed printed, Catalogues catalogues) {
         PrintedSide side = printed.sides().isEmpty() ? null : printed.sides().get(0);
-        area = side == null ? null : side.printed();
+        area = side == null ? Polygons.empty() : side.printed();
         mirrored = side != null && printed.item().mirrored(side.name());
-        width = side == null ? 0 : Math.max(printed.method().getLineMin(), Math.min(WIDEST, Strokes.width(area)));
+        width = Strokes.width(area, printed.method().getLineMin(),
+                CheckContext.of(printed, catalogues).setting("busy-ground.widest"));
     }
 
     @Override
     public OptionalDouble legibility(Material material, UnaryOperator<Lab> film) {
-        if (!Stock.patterned(material) || area == null || area.isEmpty() || !(width > 0)) {
+        if (!Stock.patterned(material) || area.isEmpty() || !(width > 0)) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(known.computeIfAbsent(material,

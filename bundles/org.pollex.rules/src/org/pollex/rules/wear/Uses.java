@@ -9,26 +9,14 @@ package org.pollex.rules.wear;
 import java.util.List;
 import java.util.Locale;
 import org.pollex.model.job.Use;
-import org.pollex.model.store.Catalogues;
-import org.pollex.print.Printed;
 import org.pollex.print.wear.WearRates;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.MissingSettingException;
 
-/** How hard a design is used, and how fast it wears then: numbers of the catalogues, which a studio edits. */
+/** How hard items are used, and how fast prints wear then: numbers of the catalogues, which a studio edits. */
 public final class Uses {
 
-    private final CheckContext settings;
-    private final Printed printed;
-
-    private Uses(Printed printed, Catalogues catalogues) {
-        this.printed = printed;
-        settings = CheckContext.of(printed, catalogues);
-    }
-
-    /** The uses of a design. */
-    public static Uses of(Printed printed, Catalogues catalogues) {
-        return new Uses(printed, catalogues);
+    private Uses() {
     }
 
     /** Names of the uses: giveaway, practice, stage, display. */
@@ -37,13 +25,22 @@ public final class Uses {
     }
 
     /**
-     * Rates of wear on the material of the design in a use.
+     * Rates of wear on the material of a design in a use.
      *
      * @throws MissingSettingException when no catalogue says how fast prints wear
      */
-    public WearRates rates(Use use) {
-        return new WearRates(settings.setting("wear.rate"), 1, settings.setting("wear.use."
-                + use.getLiteral().toLowerCase(Locale.ROOT)), settings.setting("wear.spread"))
-                .on(printed.material());
+    public static WearRates rates(CheckContext context, Use use) {
+        return new WearRates(context.setting("wear.rate"), 1, context.setting("wear.use."
+                + use.getLiteral().toLowerCase(Locale.ROOT)), context.setting("wear.spread"))
+                .on(context.printed().material());
+    }
+
+    /**
+     * Thickness of the coat on a coated material, micrometres.
+     *
+     * @throws MissingSettingException when no catalogue says how thick it is
+     */
+    public static double coat(CheckContext context) {
+        return context.setting("coat-wears-through.coat");
     }
 }

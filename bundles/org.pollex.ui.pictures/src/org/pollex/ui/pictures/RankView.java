@@ -25,10 +25,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.ViewPart;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
-import org.pollex.model.catalogue.Ink;
+import org.pollex.model.store.EntryNames;
 import org.pollex.output.picture.PairPicture;
 import org.pollex.rules.Measures;
 import org.pollex.rules.Suite;
@@ -59,6 +61,15 @@ public final class RankView extends ViewPart {
     private final List<ImageData> drawn = new ArrayList<>();
     private final List<Image> images = new ArrayList<>();
     private Comparator<Ranked> order = BEST;
+    /** What changed while nobody saw the ranking is ranked when it comes to the front. */
+    private final IPartListener2 parts = new IPartListener2() {
+        @Override
+        public void partVisible(IWorkbenchPartReference reference) {
+            if (reference.getPart(false) == RankView.this) {
+                follow();
+            }
+        }
+    };
 
     @Override
     public void createPartControl(Composite parent) {
@@ -77,6 +88,7 @@ public final class RankView extends ViewPart {
         column("Reason", 420, Comparator.comparing(Ranked::reason));
         table.addDisposeListener(event -> images.forEach(Image::dispose));
         active = new ActiveDesign(getSite().getPage(), this::follow);
+        getSite().getPage().addPartListener(parts);
         follow();
     }
 
@@ -100,7 +112,7 @@ public final class RankView extends ViewPart {
     private void follow() {
         Optional<Known> known = active.known();
         setContentDescription(known.isEmpty() ? "Open a design to rank inks over materials for it." : "");
-        if (known.isEmpty() || known.get() == shown) {
+        if (known.isEmpty() || known.get() == shown || !getSite().getPage().isPartVisible(this)) {
             return;
         }
         shown = known.get();
@@ -122,7 +134,8 @@ public final class RankView extends ViewPart {
 
     private IStatus rank(Known known, Suite suite, int backdrop, IProgressMonitor monitor) {
         try {
-            List<Ranked> ranked = Ranking.of(known.printed(), suite.catalogues(), new StockNoise(known.printed()));
+            List<Ranked> ranked = Ranking.of(known.printed(), suite.catalogues(),
+                    new StockNoise(known.printed(), suite.catalogues()));
             List<ImageData> pictures = new ArrayList<>();
             for (Ranked each : ranked) {
                 if (monitor.isCanceled()) {
@@ -171,15 +184,11 @@ public final class RankView extends ViewPart {
 
     private static String inks(Ranked each) {
         return each.inks().isEmpty() ? "full colour"
-                : each.inks().stream().map(RankView::name).collect(Collectors.joining(", "));
-    }
-
-    private static String name(Ink ink) {
-        return ink.getName() == null ? ink.getId() : ink.getName();
+                : each.inks().stream().map(EntryNames::of).collect(Collectors.joining(", "));
     }
 
     private static String material(Ranked each) {
-        return each.material().getName() == null ? each.material().getId() : each.material().getName();
+        return EntryNames.of(each.material());
     }
 
     @Override
@@ -189,6 +198,7 @@ public final class RankView extends ViewPart {
 
     @Override
     public void dispose() {
+        getSite().getPage().removePartListener(parts);
         if (active != null) {
             active.dispose();
         }

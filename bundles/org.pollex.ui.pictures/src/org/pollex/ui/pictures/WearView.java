@@ -22,6 +22,7 @@ import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.WearPicture;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
+import org.pollex.rules.CheckContext;
 import org.pollex.rules.Measures;
 import org.pollex.rules.Suite;
 import org.pollex.rules.wear.Uses;
@@ -100,7 +101,8 @@ public final class WearView extends PictureView {
         }
         int after = hours;
         Use how = use;
-        WearRates rates = Uses.of(known.printed(), now.catalogues()).rates(how);
+        CheckContext context = CheckContext.of(known.printed(), now.catalogues());
+        WearRates rates = Uses.rates(context, how);
         double lost = WearForecast.of(known.printed(), rates).lost(after);
         String words = Measures.percent(lost) + " gone after " + after + " h of " + how.getLiteral() + " (a model)";
         told.getDisplay().asyncExec(() -> {
@@ -109,6 +111,6 @@ public final class WearView extends PictureView {
             }
         });
         return WearPicture.of(known.printed(), PictureOptions.of((int) (scale * MM_PER_INCH)).on(backdrop), rates,
-                after);
+                Uses.coat(context), after);
     }
 }

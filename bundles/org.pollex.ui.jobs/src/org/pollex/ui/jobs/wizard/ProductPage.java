@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Family;
 import org.pollex.model.catalogue.Product;
+import org.pollex.model.store.EntryNames;
 import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
 import org.pollex.ui.jobs.work.Studio;
@@ -147,7 +148,7 @@ final class ProductPage extends WizardPage {
 
     /** A name as it begins a line. */
     static String title(Entry entry) {
-        String name = entry.getName() == null || entry.getName().isBlank() ? entry.getId() : entry.getName();
+        String name = EntryNames.of(entry);
         int first = name.offsetByCodePoints(0, 1);
         return name.substring(0, first).toUpperCase(java.util.Locale.ROOT) + name.substring(first);
     }

@@ -87,14 +87,14 @@ class LiveNumbersTest {
     @Test
     void theWiderRimCounts() {
         ItemFace face = face();
-        assertEquals(face.unprintable(), Rim.of(face, 0.5));
-        assertEquals(face.unprintable(), Rim.of(face, 1));
-        Geometry wide = Rim.of(face, 3);
+        assertEquals(face.unprintable(), face.rim(0.5));
+        assertEquals(face.unprintable(), face.rim(1));
+        Geometry wide = face.rim(3);
         // a ring between the radii 7 and 10
         assertEquals(Math.PI * (100 - 49), wide.getArea(), 0.3);
         assertTrue(wide.contains(point(7.1, 0)));
         assertFalse(wide.intersects(point(6.9, 0)));
-        assertEquals(face.area(), Rim.of(face, 11), "a rim wider than the item leaves nothing");
+        assertEquals(face.area(), face.rim(11), "a rim wider than the item leaves nothing");
     }
 
     // -- wear

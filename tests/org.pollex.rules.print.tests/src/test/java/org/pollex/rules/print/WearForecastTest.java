@@ -25,6 +25,7 @@ import org.pollex.print.item.Item;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
+import org.pollex.rules.CheckContext;
 import org.pollex.rules.Suite;
 import org.pollex.rules.wear.Uses;
 
@@ -49,7 +50,7 @@ class WearForecastTest {
     }
 
     private WearForecast forecast(Printed printed, Use use) {
-        return WearForecast.of(printed, Uses.of(printed, suite.catalogues()).rates(use));
+        return WearForecast.of(printed, Uses.rates(CheckContext.of(printed, suite.catalogues()), use));
     }
 
     /** The tip goes first. Common practice, no source. */
@@ -91,7 +92,7 @@ class WearForecastTest {
         Geometry area = box(-3, 2, 6, 9);
         Printed printed = design("solid-white", new InkRegion("black", 0, area));
         ItemFace face = printed.item().faces().get(0);
-        WearRates rates = Uses.of(printed, suite.catalogues()).rates(Use.PRACTICE);
+        WearRates rates = Uses.rates(CheckContext.of(printed, suite.catalogues()), Use.PRACTICE);
         PointInZone zone = PointInZone.of(Polygons.intersection(area, face.area()));
         for (double hours : new double[] {3, 20, 60}) {
             double left = 0;

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.print.retone;
+package org.pollex.geometry.shape;
 
 import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
@@ -12,7 +12,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.pollex.geometry.shape.Polygons;
 
 /**
  * A grid of square pixels over art. Answers which pixels have their middle in an area.
@@ -23,26 +22,33 @@ import org.pollex.geometry.shape.Polygons;
  * @param width   pixels across
  * @param height  pixels down
  */
-record Frame(double x, double y, double pixel, int width, int height) {
+public record PixelGrid(double x, double y, double pixel, int width, int height) {
 
     private static final double FINE = 0.025;
     private static final double MOST = 1_600_000;
 
-    /** The frame round a box with a margin, in pixels of 0.025 mm or as fine as is affordable. */
-    static Frame round(Envelope box, double margin) {
+    /** The grid round a box with a margin, in pixels of 0.025 mm or as fine as is affordable. */
+    public static PixelGrid round(Envelope box, double margin) {
         double w = box.getWidth() + 2 * margin;
         double h = box.getHeight() + 2 * margin;
         double pixel = Math.max(FINE, Math.sqrt(w * h / MOST));
-        return new Frame(box.getMinX() - margin, box.getMinY() - margin, pixel, (int) Math.ceil(w / pixel),
+        return new PixelGrid(box.getMinX() - margin, box.getMinY() - margin, pixel, (int) Math.ceil(w / pixel),
                 (int) Math.ceil(h / pixel));
     }
 
-    int size() {
+    /** The grid over a box in pixels of a given size. */
+    public static PixelGrid over(Envelope box, double pixel) {
+        return new PixelGrid(box.getMinX(), box.getMinY(), pixel, (int) Math.ceil(box.getWidth() / pixel),
+                (int) Math.ceil(box.getHeight() / pixel));
+    }
+
+    /** Number of pixels. */
+    public int size() {
         return width * height;
     }
 
     /** Gives a value to every pixel whose middle lies in an area. */
-    void paint(Geometry area, int value, int[] into) {
+    public void paint(Geometry area, int value, int[] into) {
         for (Polygon part : Polygons.parts(area)) {
             paint(part, value, into);
         }

@@ -4,18 +4,18 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.making.design;
+package org.pollex.model.store;
 
 import org.pollex.model.catalogue.Entry;
 
-/** What to call a catalogue entry. */
-final class SpecName {
+/** What people call an entry of a catalogue. */
+public final class EntryNames {
 
-    private SpecName() {
+    private EntryNames() {
     }
 
     /** Its name, or its id when it has none. */
-    static String of(Entry entry) {
+    public static String of(Entry entry) {
         return entry.getName() == null || entry.getName().isBlank() ? entry.getId() : entry.getName();
     }
 }

@@ -13,18 +13,21 @@ import org.junit.jupiter.api.Test;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.film.FilmModel;
+import org.pollex.model.LabColour;
+import org.pollex.model.catalogue.CatalogueFactory;
+import org.pollex.model.catalogue.Ink;
 
-/** The estimate of an ink's colour on a material. */
-class FilmColourTest {
+/** The film of an ink, from the two colours of its drawdown, on other grounds. */
+class InkFilmTest {
 
     private static final Lab OVER_WHITE = new Lab(46, 66, 44);
     private static final Lab OVER_BLACK = new Lab(30, 40, 22);
 
     @Test
     void meetsBothDrawdowns() {
-        assertEquals(0, DeltaE.ciede2000(OVER_WHITE, FilmColour.over(OVER_WHITE, OVER_BLACK, FilmModel.WHITE_CARD)),
+        assertEquals(0, DeltaE.ciede2000(OVER_WHITE, over(OVER_WHITE, OVER_BLACK, FilmModel.WHITE_CARD)),
                 0.05);
-        assertEquals(0, DeltaE.ciede2000(OVER_BLACK, FilmColour.over(OVER_WHITE, OVER_BLACK, FilmModel.BLACK_CARD)),
+        assertEquals(0, DeltaE.ciede2000(OVER_BLACK, over(OVER_WHITE, OVER_BLACK, FilmModel.BLACK_CARD)),
                 0.05);
     }
 
@@ -32,7 +35,7 @@ class FilmColourTest {
     void liesBetweenThemOnGreysBetweenTheCards() {
         double before = OVER_BLACK.l() - 0.1;
         for (double l = 22; l < 95; l += 5) {
-            double on = FilmColour.over(OVER_WHITE, OVER_BLACK, new Lab(l, 0, 0)).l();
+            double on = over(OVER_WHITE, OVER_BLACK, new Lab(l, 0, 0)).l();
             assertTrue(on > before && on < OVER_WHITE.l() + 0.1);
             before = on;
         }
@@ -41,6 +44,13 @@ class FilmColourTest {
     @Test
     void coveringInkDoesNotCare() {
         Lab cover = new Lab(70, -1, 2);
-        assertEquals(0, DeltaE.ciede2000(cover, FilmColour.over(cover, cover, new Lab(18, 0, 0))), 0.05);
+        assertEquals(0, DeltaE.ciede2000(cover, over(cover, cover, new Lab(18, 0, 0))), 0.05);
+    }
+
+    private static Lab over(Lab onWhite, Lab onBlack, Lab ground) {
+        Ink ink = CatalogueFactory.eINSTANCE.createInk();
+        ink.setLab(new LabColour(onWhite.l(), onWhite.a(), onWhite.b()));
+        ink.setLabOverBlack(new LabColour(onBlack.l(), onBlack.a(), onBlack.b()));
+        return PrintedTones.over(ink, ground);
     }
 }
