@@ -14,6 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Xyz;
@@ -49,6 +52,31 @@ class OverprintTest {
                 .orElseThrow();
         assertTrue(worst <= 0.3, "XYZ and Lab differ by " + worst);
         assertTrue(worst > 0.05, "the data were expected to be rounded");
+    }
+
+    /** Paper, solids and solid overprints as ISO 12647-2:2004/Amd 1 aims at them: the XYZ beside them is that colour. */
+    @ParameterizedTest
+    @CsvSource({"0 0 0 0, 95, 0, -2", "100 0 0 0, 55, -37, -50", "0 100 0 0, 48, 74, -3", "0 0 100 0, 89, -5, 93",
+        "0 0 0 100, 16, 0, 0", "0 100 100 0, 47, 68, 48", "100 0 100 0, 50, -65, 27", "100 100 0 0, 24, 22, -46",
+        "100 100 100 0, 23, 0, 0"})
+    void solids(String patch, double l, double a, double b) {
+        assertEquals(0, DeltaE.cie76(new Lab(l, a, b), lab(patch)), 0.27, patch);
+    }
+
+    /**
+     * A film found from a solid on paper and on black shows that solid there again, but for what was brought to the
+     * nearest film there can be: CIEDE2000 0.77 for yellow on black in one of the models, and it says so itself.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"100 0 0", "0 100 0", "0 0 100"})
+    void solidsComeBackOverBothBackings(String ink) {
+        for (FilmModel model : List.of(FilmModel.fast(), FilmModel.spectral())) {
+            MeasuredFilm found = model.measured(lab(ink + " 0"), lab("0 0 0 0"), lab(ink + " 100"), lab("0 0 0 100"));
+            double onPaper = error(model.over(lab("0 0 0 0"), List.of(found.film())), ink + " 0");
+            double onBlack = error(model.over(lab("0 0 0 100"), List.of(found.film())), ink + " 100");
+            assertEquals(0, Math.max(onPaper, onBlack), 0.8);
+            assertEquals(Math.max(onPaper, onBlack), found.misfit(), 1e-9);
+        }
     }
 
     /** Inks known over paper and over solid black, as a drawdown is: C, M, Y, printed in this order. */
