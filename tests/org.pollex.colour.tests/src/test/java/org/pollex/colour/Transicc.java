@@ -19,8 +19,9 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Asks {@code transicc} of LittleCMS (Debian package {@code liblcms2-utils}), a colour engine made by others, to convert
- * between its built-in profiles by ICC's relative colorimetric intent. A missing program fails the test that asks.
+ * Asks {@code transicc} of LittleCMS (Debian package {@code liblcms2-utils}), a colour engine made by others, to
+ * convert between its built-in profiles by ICC's relative colorimetric intent. A missing program fails the test that
+ * asks.
  */
 final class Transicc {
 

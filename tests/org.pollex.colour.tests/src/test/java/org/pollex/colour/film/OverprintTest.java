@@ -54,7 +54,7 @@ class OverprintTest {
         assertTrue(worst > 0.05, "the data were expected to be rounded");
     }
 
-    /** Paper, solids and solid overprints as ISO 12647-2:2004/Amd 1 aims at them: the XYZ beside them is that colour. */
+    /** Paper, solids and solid overprints as ISO 12647-2:2004/Amd 1 aims at them: their XYZ is that colour. */
     @ParameterizedTest
     @CsvSource({"0 0 0 0, 95, 0, -2", "100 0 0 0, 55, -37, -50", "0 100 0 0, 48, 74, -3", "0 0 100 0, 89, -5, 93",
         "0 0 0 100, 16, 0, 0", "0 100 100 0, 47, 68, 48", "100 0 100 0, 50, -65, 27", "100 100 0 0, 24, 22, -46",
