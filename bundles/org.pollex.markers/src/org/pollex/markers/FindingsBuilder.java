@@ -24,7 +24,6 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceDelta;
-import org.eclipse.core.resources.IResourceProxyVisitor;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
@@ -32,7 +31,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.ISchedulingRule;
-import org.pollex.model.store.JobFolder;
 import org.pollex.rules.Suite;
 
 /**
@@ -49,8 +47,6 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
     private static final String DESIGN = "design";
     private static final String JOB = "job";
     private static final String CATALOGUE = "catalogue";
-    /** Folders whose files are made by the suite and change no check. */
-    private static final Set<String> MADE = Set.of("revisions", JobFolder.OUTPUT);
     private static final long LOOK_MILLIS = 100;
 
     private final Set<IFile> left = new LinkedHashSet<>();
@@ -71,7 +67,7 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
             Set<IFile> art = new LinkedHashSet<>();
             delta.accept(each -> {
                 changed(each, designs, art);
-                return !MADE.contains(each.getResource().getName());
+                return !StudioProject.MADE.contains(each.getResource().getName());
             });
             placing(art, designs);
         }
@@ -105,13 +101,7 @@ public final class FindingsBuilder extends IncrementalProjectBuilder {
 
     private static void designs(IContainer container, int depth, Set<IFile> designs) throws CoreException {
         if (container.isAccessible()) {
-            container.accept((IResourceProxyVisitor) proxy -> {
-                if (proxy.getType() == IResource.FILE && proxy.getName().endsWith("." + DESIGN)) {
-                    designs.add((IFile) proxy.requestResource());
-                }
-                // folders below these hold copies that are kept, not checked
-                return !MADE.contains(proxy.getName());
-            }, depth, IResource.NONE);
+            StudioProject.designs(container, depth, designs);
         }
     }
 

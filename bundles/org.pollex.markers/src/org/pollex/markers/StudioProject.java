@@ -8,19 +8,25 @@ package org.pollex.markers;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.IResourceProxyVisitor;
 import org.eclipse.core.resources.IWorkspace;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
+import org.pollex.model.store.JobFolder;
 
 /**
  * The one project of the workspace that holds the studio's job folders: folders of its own, and links to folders
@@ -30,6 +36,9 @@ public final class StudioProject {
 
     /** Name of the project. */
     public static final String NAME = "Jobs";
+
+    /** Folders whose files are made by the suite: copies that are kept and outputs, which are not checked. */
+    static final Set<String> MADE = Set.of("revisions", JobFolder.OUTPUT);
 
     private final IProject project;
 
@@ -132,6 +141,24 @@ public final class StudioProject {
         if (!FindingMarkers.uncheckedBelow(project).isEmpty()) {
             project.build(IncrementalProjectBuilder.INCREMENTAL_BUILD, monitor);
         }
+    }
+
+    /** The designs in and below a folder that is there, in the order of their paths, kept copies left out. */
+    public static List<IFile> designs(IContainer folder) throws CoreException {
+        Set<IFile> designs = new HashSet<>();
+        if (folder.isAccessible()) {
+            designs(folder, IResource.DEPTH_INFINITE, designs);
+        }
+        return designs.stream().sorted(Comparator.comparing(each -> each.getFullPath().toString())).toList();
+    }
+
+    static void designs(IContainer folder, int depth, Set<IFile> designs) throws CoreException {
+        folder.accept((IResourceProxyVisitor) proxy -> {
+            if (proxy.getType() == IResource.FILE && proxy.getName().endsWith(".design")) {
+                designs.add((IFile) proxy.requestResource());
+            }
+            return !MADE.contains(proxy.getName());
+        }, depth, IResource.NONE);
     }
 
     /** The resource of a file of the disk, if one of the job folders holds it. */

@@ -23,19 +23,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.artwork.ArtException;
-import org.pollex.markers.StudioSuite;
-import org.pollex.model.design.Design;
-import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 import org.pollex.output.picture.PlacePicture;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
-import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
-import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
 import org.pollex.ui.ScreenScale;
+import org.pollex.ui.review.SavedPrint;
 
 /** The two pictures of a finding: its place enlarged, and the whole face at true size. Painted in the background. */
 final class DeskPictures {
@@ -161,9 +157,7 @@ final class DeskPictures {
     private synchronized Printed print(Path path) throws StoreException, PrintException, ItemException, ArtException {
         long time = path.toFile().lastModified();
         if (printed == null || !path.equals(printedFile) || time != printedTime) {
-            Design design = ModelFiles.DESIGNS.load(path);
-            Suite suite = StudioSuite.get().near(path.toAbsolutePath().getParent());
-            printed = suite.printer(design, suite.artBeside(path), new ShippedLettering()).print(design);
+            printed = SavedPrint.of(path);
             printedFile = path;
             printedTime = time;
         }

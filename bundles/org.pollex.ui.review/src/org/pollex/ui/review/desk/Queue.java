@@ -20,7 +20,6 @@ import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
-import org.pollex.rules.review.JobReview;
 
 /** The findings on saved designs of one or all jobs, in the order in which they are gone through. */
 final class Queue {
@@ -43,20 +42,13 @@ final class Queue {
     }
 
     private static List<IFile> designs() {
-        List<IFile> designs = new ArrayList<>();
         try {
-            if (StudioProject.existing().isPresent()) {
-                StudioProject.existing().get().project().accept(proxy -> {
-                    if (proxy.getType() == IResource.FILE && proxy.getName().endsWith(".design")) {
-                        designs.add((IFile) proxy.requestResource());
-                    }
-                    return !proxy.getName().equals(JobReview.FOLDER);
-                }, IResource.NONE);
-            }
+            return StudioProject.existing().isEmpty() ? List.of()
+                    : StudioProject.designs(StudioProject.existing().get().project());
         } catch (CoreException e) {
             ILog.of(Queue.class).warn("The designs of the jobs cannot be listed", e);
+            return List.of();
         }
-        return designs;
     }
 
     /**

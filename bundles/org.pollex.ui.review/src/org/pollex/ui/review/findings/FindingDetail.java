@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.pollex.fixes.Remedies;
 import org.pollex.rules.Finding;
+import org.pollex.ui.review.Words;
 
 /** One finding in full: what, why it matters, what can be done. */
 final class FindingDetail {
@@ -66,13 +67,21 @@ final class FindingDetail {
         return label;
     }
 
-    void show(Optional<Finding> finding, String description) {
+    /**
+     * Shows a finding.
+     *
+     * @param finding      the one that is selected; empty when none or several are
+     * @param selected     how many are selected
+     * @param description  why its check matters
+     */
+    void show(Optional<Finding> finding, int selected, String description) {
         for (Control each : buttons.getChildren()) {
             each.dispose();
         }
         said.setText("");
         severity.setText(finding.map(each -> title(each)).orElse(""));
-        message.setText(finding.map(each -> each.message().replace("&", "&&")).orElse("Select a finding."));
+        message.setText(finding.map(each -> each.message().replace("&", "&&")).orElse(
+                selected > 1 ? selected + " findings are selected." : "Select a finding."));
         why.setText(description.replace("&", "&&"));
         finding.ifPresent(each -> {
             for (String id : each.fixes()) {
@@ -85,8 +94,7 @@ final class FindingDetail {
     }
 
     private static String title(Finding finding) {
-        String word = SideFindings.word(finding.severity());
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1)
+        return Words.title(finding.severity())
                 + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? ", waived" : "");
     }
 

@@ -6,266 +6,191 @@
  */
 package org.pollex.ui.review.findings;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.eclipse.jface.action.Action;
-import org.eclipse.jface.action.IAction;
-import org.eclipse.jface.layout.TreeColumnLayout;
-import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnWeightData;
-import org.eclipse.jface.viewers.ITreeContentProvider;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.jface.viewers.TreeViewer;
-import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.ViewPart;
+import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
-import org.pollex.editor.work.Session;
-import org.pollex.fixes.Remedies;
-import org.pollex.fixes.Remedy;
+import org.pollex.markers.StudioSuite;
 import org.pollex.rules.CheckEntry;
-import org.pollex.rules.Finding;
 import org.pollex.ui.ActiveDesign;
 import org.pollex.ui.ScreenImages;
-import org.pollex.ui.review.ReviewWork;
-import org.pollex.ui.review.WaiveDialog;
-import org.pollex.ui.review.fix.OpenDesign;
+import org.pollex.ui.review.SavedPrint;
+import org.pollex.ui.review.findings.SavedFindings.Saved;
 
 /**
- * What the checks find in the design in front, by side, worst first. Selecting a finding brings its place into view.
+ * What the checks find in the design in front, by side, worst first; with no design open, what they found in the saved
+ * designs that are selected. Selecting a finding brings its place into view.
  */
 public final class FindingsView extends ViewPart {
 
     /** Id of the view. */
     public static final String ID = "org.pollex.ui.review.findings";
 
-    private TreeViewer tree;
+    private final FindingFilter filter = new FindingFilter();
+    private FindingsTree tree;
     private FindingDetail detail;
+    private FindingActions actions;
+    private Text search;
     private ActiveDesign active;
+    private SavedFindings selection;
     private Thumbnails thumbnails;
-    private Known shown;
-    private boolean waivedToo = true;
+    private Saved saved = Saved.NONE;
+    private Object shown;
+    private List<Found> all = List.of();
 
     @Override
     public void createPartControl(Composite parent) {
-        SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
-        Composite holder = new Composite(sash, SWT.NONE);
-        tree = new TreeViewer(holder, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
-        tree.getTree().setHeaderVisible(true);
-        tree.getTree().getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
-            @Override
-            public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
-                event.result = "Findings";
-            }
-        });
-        TreeColumnLayout layout = new TreeColumnLayout();
-        holder.setLayout(layout);
-        column(layout, "Finding", 10, new WhatLabels());
-        column(layout, "Severity", 2, labels(each -> SideFindings.word(each.severity())));
-        column(layout, "Measured", 2, labels(each -> number(each.measured(), each.unit())));
-        column(layout, "Limit", 2, labels(each -> number(each.limit(), each.unit())));
-        tree.setContentProvider(new Content());
-        thumbnails = new Thumbnails(parent.getDisplay(), () -> {
-            if (!tree.getTree().isDisposed()) {
-                tree.refresh(true);
-            }
-        });
-        detail = new FindingDetail(sash, this::remedy, this::waive);
-        sash.setWeights(62, 38);
-        tree.addSelectionChangedListener(event -> selected());
-        tree.addDoubleClickListener(event -> selected().ifPresent(each -> editor()));
-        getSite().setSelectionProvider(tree);
-        getViewSite().getActionBars().getToolBarManager().add(showWaived());
-        getViewSite().getActionBars().getMenuManager().add(showWaived());
-        active = new ActiveDesign(getSite().getPage(), this::refresh);
         parent.setLayout(new FillLayout());
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(area);
+        search = new Text(area, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH);
+        search.setMessage("Filter findings");
+        search.setToolTipText("Show only findings whose sentence or check holds this text");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
+        SashForm sash = new SashForm(area, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        thumbnails = new Thumbnails(parent.getDisplay(), () -> {
+            if (!tree.viewer().getControl().isDisposed()) {
+                tree.viewer().refresh(true);
+            }
+        });
+        tree = new FindingsTree(sash, thumbnails::of);
+        actions = new FindingActions(getSite().getPage(), tree::selected, () -> active.session(), this::say);
+        detail = new FindingDetail(sash, id -> actions.mend(id, tree.selected()),
+                () -> tree.one().ifPresent(actions::waive));
+        sash.setWeights(62, 38);
+        tree.viewer().addSelectionChangedListener(event -> selected());
+        tree.viewer().addDoubleClickListener(event -> tree.one().ifPresent(actions::place));
+        search.addModifyListener(event -> {
+            filter.search(search.getText());
+            list();
+        });
+        bars();
+        getSite().setSelectionProvider(tree.viewer());
+        active = new ActiveDesign(getSite().getPage(), this::refresh);
+        selection = new SavedFindings(getSite().getPage(), this::told);
         refresh();
     }
 
-    private IAction showWaived() {
-        Action action = new Action("Show waived findings", IAction.AS_CHECK_BOX) {
-            @Override
-            public void run() {
-                waivedToo = isChecked();
-                shown = null;
-                refresh();
-            }
-        };
-        action.setChecked(waivedToo);
-        return action;
+    private void bars() {
+        FilterMenu menu = new FilterMenu(filter, () -> all, this::checkName, this::list, this::showAll);
+        IActionBars bars = getViewSite().getActionBars();
+        bars.getToolBarManager().add(menu.button(search));
+        bars.setGlobalActionHandler(ActionFactory.COPY.getId(), actions.copyAction());
+        MenuManager context = new MenuManager();
+        context.setRemoveAllWhenShown(true);
+        context.addMenuListener(actions::fill);
+        context.addMenuListener(each -> each.add(menu.manager("Show in the &list")));
+        tree.viewer().getControl().setMenu(context.createContextMenu(tree.viewer().getControl()));
     }
 
-    private void column(TreeColumnLayout layout, String title, int weight, ColumnLabelProvider labels) {
-        TreeViewerColumn column = new TreeViewerColumn(tree, SWT.NONE);
-        column.getColumn().setText(title);
-        column.setLabelProvider(labels);
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, 70, true));
+    private void showAll() {
+        filter.showAll();
+        search.setText("");
+        list();
     }
 
-    private static ColumnLabelProvider labels(java.util.function.Function<Finding, String> text) {
-        return new ColumnLabelProvider() {
-            @Override
-            public String getText(Object element) {
-                return element instanceof Finding finding ? text.apply(finding) : "";
-            }
-        };
-    }
-
-    private static String number(OptionalDouble value, String unit) {
-        return value.isEmpty() ? "" : String.format(Locale.ROOT, "%.2f %s", value.getAsDouble(),
-                unit.equals("CIEDE2000") ? "\u0394E" : unit).strip();
+    private void told(Saved now) {
+        saved = now;
+        if (active.session().isEmpty()) {
+            refresh();
+        }
     }
 
     private void refresh() {
-        if (tree.getTree().isDisposed()) {
+        if (search.isDisposed()) {
             return;
         }
+        Optional<DesignSession> session = active.session();
         Optional<Known> known = active.known();
-        String none = active.session().isEmpty() ? "Open a design to see what will not print."
-                : active.session().get().trouble().orElse("The design is being checked.");
-        setContentDescription(known.isEmpty() ? none : known.get().findings().isEmpty()
-                ? "Nothing found: this design prints as it is." : "");
-        if (known.orElse(null) == shown && shown != null) {
+        Object now = session.isEmpty() ? saved : known.orElse(null);
+        if (now != null && now == shown) {
             return;
         }
-        shown = known.orElse(null);
-        Object before = tree.getStructuredSelection().getFirstElement();
-        tree.getTree().setRedraw(false);
-        tree.setInput(known.map(each -> SideFindings.of(each.findings(), waivedToo)).orElse(List.of()));
-        tree.expandAll();
-        tree.getTree().setRedraw(true);
-        if (before instanceof Finding finding) {
-            tree.setSelection(new StructuredSelection(finding));
+        shown = now;
+        int backdrop = ScreenImages.rgb(tree.viewer().getControl().getBackground());
+        if (session.isPresent()) {
+            all = known.map(each -> each.findings().stream().map(finding -> new Found(session.get().file(), finding))
+                    .toList()).orElse(List.of());
+            known.ifPresent(each -> thumbnails.show(all, design -> each.printed(), backdrop));
+        } else {
+            all = saved.findings();
+            thumbnails.show(all, SavedPrint::of, backdrop);
         }
-        known.ifPresent(each -> thumbnails.show(each, ScreenImages.rgb(tree.getTree().getBackground())));
-        selectedDetail();
+        list();
     }
 
-    /** The finding that is selected, its place brought into view. */
-    private Optional<Finding> selected() {
-        Optional<Finding> finding = selectedDetail();
-        finding.filter(each -> !each.where().isEmpty()).ifPresent(each -> active.pages()
-                .ifPresent(pages -> pages.reveal(each.side(), each.where().getEnvelopeInternal())));
-        return finding;
+    /** Lists what fits the filter, and says so when something does not. */
+    private void list() {
+        List<Found> fit = all.stream().filter(each -> filter.shows(each.finding())).toList();
+        boolean several = active.session().isEmpty() && saved.designs() > 1;
+        tree.show(FindingGroup.of(fit, several));
+        setContentDescription(all.isEmpty() ? none() : fit.size() == all.size() ? "" : (fit.isEmpty() ? "None"
+                : Integer.toString(fit.size())) + " of " + all.size() + (all.size() == 1 ? " finding fits"
+                        : " findings fit") + " the filter; Show > Show everything lists all.");
+        detail();
     }
 
-    private Optional<Finding> selectedDetail() {
-        Object element = tree.getStructuredSelection().getFirstElement();
-        Optional<Finding> finding = element instanceof Finding each ? Optional.of(each) : Optional.empty();
-        detail.show(finding, finding.flatMap(this::entry).map(CheckEntry::description).orElse(""));
-        return finding;
-    }
-
-    private Optional<CheckEntry> entry(Finding finding) {
-        return active.session().flatMap(each -> each.suite().checks().stream()
-                .filter(entry -> entry.id().equals(finding.check())).findFirst());
-    }
-
-    private void editor() {
-        active.editor().ifPresent(each -> getSite().getPage().activate(each));
-    }
-
-    private void remedy(String id) {
-        Object element = tree.getStructuredSelection().getFirstElement();
-        if (element instanceof Finding finding && active.session().isPresent() && shown != null) {
-            OpenDesign.mend(active.session().get(), Remedies.label(id), remedies -> remedies.apply(id, finding),
-                    this::said);
+    private String none() {
+        Optional<DesignSession> session = active.session();
+        if (session.isPresent()) {
+            return active.known().isEmpty() ? session.get().trouble().orElse("The design is being checked.")
+                    : "Nothing found: this design prints as it is.";
         }
+        return saved.designs() == 0 ? "Open a design, or select designs or jobs in the list of jobs, to see what will "
+                + "not print." : "Nothing is found on the saved " + (saved.designs() == 1 ? "design" : "designs") + ".";
     }
 
-    private void said(Remedy answer) {
-        if (!tree.getControl().isDisposed()) {
-            detail.say(answer instanceof Remedy.Done done ? done.said() : ((Remedy.Refused) answer).why());
-        }
+    private void selected() {
+        detail();
+        tree.one().filter(each -> !each.finding().where().isEmpty()).ifPresent(each -> active.pages()
+                .ifPresent(pages -> pages.reveal(each.finding().side(), each.finding().where()
+                        .getEnvelopeInternal())));
     }
 
-    private void waive() {
-        Object element = tree.getStructuredSelection().getFirstElement();
-        if (!(element instanceof Finding finding) || active.session().isEmpty()) {
-            return;
-        }
-        Path file = active.session().get().file();
-        Session session = active.editor().map(each -> each.getAdapter(Session.class)).orElse(null);
-        if (finding.waived()) {
-            ReviewWork.run("Taking back a waiver", file, review -> review.takeBack(file, finding), detail::say,
-                    () -> again(session));
-            return;
-        }
-        WaiveDialog dialog = new WaiveDialog(getSite().getShell(), finding);
-        if (dialog.open() == WaiveDialog.OK) {
-            ReviewWork.run("Waiving", file, review -> review.waive(file, finding, dialog.reason(), dialog.who()),
-                    detail::say, () -> again(session));
-        }
+    private void detail() {
+        detail.show(tree.one().map(Found::finding), tree.selected().size(),
+                tree.one().flatMap(each -> entry(each.finding().check())).map(CheckEntry::description).orElse(""));
     }
 
-    private static void again(Session session) {
-        if (session != null) {
-            session.again();
+    private Optional<CheckEntry> entry(String check) {
+        return active.session().map(DesignSession::suite).orElseGet(StudioSuite::get).checks().stream()
+                .filter(each -> each.id().equals(check)).findFirst();
+    }
+
+    private String checkName(String check) {
+        return entry(check).map(CheckEntry::name).orElse(check);
+    }
+
+    private void say(String sentence) {
+        if (!search.isDisposed()) {
+            detail.say(sentence);
         }
     }
 
     @Override
     public void setFocus() {
-        tree.getTree().setFocus();
+        tree.viewer().getControl().setFocus();
     }
 
     @Override
     public void dispose() {
         if (active != null) {
             active.dispose();
+            selection.dispose();
             thumbnails.dispose();
         }
         super.dispose();
-    }
-
-    private final class WhatLabels extends ColumnLabelProvider {
-        @Override
-        public String getText(Object element) {
-            return element instanceof SideFindings side ? side.title() : element instanceof Finding finding
-                    ? (finding.waived() ? "Waived: " : "") + finding.message() : "";
-        }
-
-        @Override
-        public String getToolTipText(Object element) {
-            return getText(element);
-        }
-
-        @Override
-        public Image getImage(Object element) {
-            if (!(element instanceof Finding finding)) {
-                return null;
-            }
-            // rows take the height of the first image they are given, so no smaller sign may come before it
-            return thumbnails.of(finding);
-        }
-    }
-
-    private static final class Content implements ITreeContentProvider {
-        @Override
-        public Object[] getElements(Object input) {
-            return ((List<?>) input).toArray();
-        }
-
-        @Override
-        public Object[] getChildren(Object parent) {
-            return parent instanceof SideFindings side ? side.findings().toArray() : new Object[0];
-        }
-
-        @Override
-        public Object getParent(Object element) {
-            return null;
-        }
-
-        @Override
-        public boolean hasChildren(Object element) {
-            return element instanceof SideFindings;
-        }
     }
 }

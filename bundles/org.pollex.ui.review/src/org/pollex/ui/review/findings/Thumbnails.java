@@ -6,10 +6,14 @@
  */
 package org.pollex.ui.review.findings;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -18,13 +22,16 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Display;
 import org.locationtech.jts.geom.Envelope;
-import org.pollex.editor.session.Known;
+import org.pollex.artwork.ArtException;
+import org.pollex.model.store.StoreException;
 import org.pollex.output.picture.PlacePicture;
+import org.pollex.print.PrintException;
+import org.pollex.print.Printed;
+import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
-import org.pollex.rules.Finding;
 import org.pollex.ui.ScreenImages;
 
-/** Small pictures of the places of findings, painted in the background. */
+/** Small pictures of the places of findings, painted in the background, one design after the other. */
 final class Thumbnails {
 
     static final int WIDTH = 60;
@@ -33,9 +40,16 @@ final class Thumbnails {
     private static final double LEAST_MM = 5;
     private static final int MOST = 300;
 
+    /** Gives the print of a design, in the background. */
+    interface Prints {
+
+        /** The print; what it throws leaves the findings of that design without pictures. */
+        Printed of(Path design) throws StoreException, PrintException, ItemException, ArtException;
+    }
+
     private final Display display;
     private final Runnable painted;
-    private final Map<Finding, Image> images = new HashMap<>();
+    private final Map<Found, Image> images = new HashMap<>();
     private Job job;
 
     /** @param painted is run in the window's thread when new pictures are there */
@@ -45,28 +59,30 @@ final class Thumbnails {
     }
 
     /** The picture of a finding; null until it is painted, or when it has no place. */
-    Image of(Finding finding) {
-        return images.get(finding);
+    Image of(Found found) {
+        return images.get(found);
     }
 
-    /** Paints the places of a print; pictures of an earlier one go. */
-    void show(Known known, int backdrop) {
+    /** Paints the places of findings; pictures of others go. */
+    void show(List<Found> findings, Prints prints, int backdrop) {
         if (job != null) {
             job.cancel();
         }
+        List<Found> asked = findings.subList(0, Math.min(MOST, findings.size()));
+        Map<Path, List<Found>> designs = new LinkedHashMap<>();
+        asked.forEach(each -> designs.computeIfAbsent(each.design(), key -> new ArrayList<>()).add(each));
+        Set<Found> wanted = new HashSet<>(asked);
         job = new Job("Painting places") {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
-                Map<Finding, ImageData> made = new HashMap<>();
-                for (Finding each : known.findings().subList(0, Math.min(MOST, known.findings().size()))) {
+                for (Map.Entry<Path, List<Found>> each : designs.entrySet()) {
+                    Map<Found, ImageData> made = paint(prints, each.getKey(), each.getValue(), backdrop, monitor);
                     if (monitor.isCanceled()) {
                         return Status.CANCEL_STATUS;
                     }
-                    paint(known, each, backdrop, made);
+                    later(() -> add(made), monitor);
                 }
-                if (!display.isDisposed()) {
-                    display.asyncExec(() -> replace(made, monitor));
-                }
+                later(() -> keep(wanted), monitor);
                 return Status.OK_STATUS;
             }
         };
@@ -75,24 +91,59 @@ final class Thumbnails {
         job.schedule();
     }
 
-    private static void paint(Known known, Finding finding, int backdrop, Map<Finding, ImageData> made) {
-        ItemFace face = known.printed().item().face(finding.side()).orElse(null);
-        if (face != null && !finding.where().isEmpty()) {
-            Envelope window = PlacePicture.about(finding.where(), LEAST_MM);
-            made.put(finding, ScreenImages.data(new PlacePicture(known.printed(), face).of(window.centre(),
-                    HEIGHT / window.getHeight(), WIDTH, HEIGHT, backdrop, finding.where())));
+    private static Map<Found, ImageData> paint(Prints prints, Path design, List<Found> findings, int backdrop,
+            IProgressMonitor monitor) {
+        Map<Found, ImageData> made = new HashMap<>();
+        try {
+            Printed printed = prints.of(design);
+            for (Found each : findings) {
+                ItemFace face = printed.item().face(each.finding().side()).orElse(null);
+                if (monitor.isCanceled()) {
+                    return Map.of();
+                }
+                if (face != null && !each.finding().where().isEmpty()) {
+                    Envelope window = PlacePicture.about(each.finding().where(), LEAST_MM);
+                    made.put(each, ScreenImages.data(new PlacePicture(printed, face).of(window.centre(),
+                            HEIGHT / window.getHeight(), WIDTH, HEIGHT, backdrop, each.finding().where())));
+                }
+            }
+        } catch (StoreException | PrintException | ItemException | ArtException e) {
+            // its markers say why it cannot be printed now; the findings stand without pictures
+            return made;
+        }
+        return made;
+    }
+
+    private void later(Runnable run, IProgressMonitor monitor) {
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!display.isDisposed() && !monitor.isCanceled()) {
+                    run.run();
+                }
+            });
         }
     }
 
-    private void replace(Map<Finding, ImageData> made, IProgressMonitor monitor) {
-        if (display.isDisposed() || monitor.isCanceled()) {
-            return;
-        }
-        List<Image> old = new ArrayList<>(images.values());
-        images.clear();
-        made.forEach((finding, data) -> images.put(finding, new Image(display, data)));
+    private void add(Map<Found, ImageData> made) {
+        List<Image> old = new ArrayList<>();
+        made.forEach((found, data) -> {
+            Image before = images.put(found, new Image(display, data));
+            if (before != null) {
+                old.add(before);
+            }
+        });
         painted.run();
         old.forEach(Image::dispose);
+    }
+
+    private void keep(Set<Found> wanted) {
+        images.entrySet().removeIf(each -> {
+            if (!wanted.contains(each.getKey())) {
+                each.getValue().dispose();
+                return true;
+            }
+            return false;
+        });
     }
 
     void dispose() {

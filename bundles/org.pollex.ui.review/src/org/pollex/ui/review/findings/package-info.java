@@ -5,10 +5,11 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Purpose: the findings of the design in front, with a picture of each place and what to do.
+ * Purpose: the findings of the design in front or of the saved designs that are selected, with a picture of each
+ * place and what to do.
  *
  * <p>Way in: {@link org.pollex.ui.review.findings.FindingsView}.
  *
- * <p>Does not belong: the review of saved designs.
+ * <p>Does not belong: the review of saved designs, with its decisions.
  */
 package org.pollex.ui.review.findings;

@@ -22,11 +22,11 @@ import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
-import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Suite;
 import org.pollex.rules.review.JobReview;
+import org.pollex.ui.review.SavedPrint;
 
 /** Mends a design that no editor has open, and saves it. */
 final class ClosedDesign {
@@ -34,28 +34,26 @@ final class ClosedDesign {
     private ClosedDesign() {
     }
 
-    /** Mends and saves; why not, when it cannot be done. */
-    static Optional<String> mend(IFile file, String remedy, List<Finding> findings) {
+    /** Mends and saves; refused when it cannot be done. */
+    static Remedy mend(IFile file, String remedy, List<Finding> findings) {
         Path path = file.getLocation().toPath();
         try {
             Optional<JobReview> review = JobReview.of(path, java.time.Clock.systemUTC());
             if (review.isPresent() && review.get().locked(path).isPresent()) {
-                return review.get().locked(path);
+                return new Remedy.Refused(review.get().locked(path).get());
             }
             Opened<Design> opened = ModelFiles.DESIGNS.open(path);
             Suite suite = StudioSuite.get().near(path.getParent());
-            Printed printed = suite.printer(opened.model(), suite.artBeside(path), new ShippedLettering())
-                    .print(opened.model());
+            Printed printed = SavedPrint.of(path, opened.model());
             Remedy answer = new Remedies(suite, opened.model(), printed).applyAll(remedy, findings);
-            if (answer instanceof Remedy.Refused refused) {
-                return Optional.of(refused.why());
+            if (answer instanceof Remedy.Done done) {
+                done.command().execute();
+                ModelFiles.DESIGNS.save(opened);
+                file.refreshLocal(IResource.DEPTH_ZERO, null);
             }
-            ((Remedy.Done) answer).command().execute();
-            ModelFiles.DESIGNS.save(opened);
-            file.refreshLocal(IResource.DEPTH_ZERO, null);
-            return Optional.empty();
+            return answer;
         } catch (StoreException | PrintException | ItemException | ArtException | CoreException e) {
-            return Optional.of(e.getMessage());
+            return new Remedy.Refused(e.getMessage());
         }
     }
 }

@@ -11,25 +11,15 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.SubMonitor;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.ui.IEditorPart;
-import org.eclipse.ui.IEditorReference;
-import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.markers.WorkbenchMarkerResolution;
-import org.pollex.editor.session.DesignSession;
 import org.pollex.fixes.Remedies;
-import org.pollex.fixes.Remedy;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.rules.Finding;
 
@@ -81,62 +71,13 @@ final class RemedyResolution extends WorkbenchMarkerResolution {
                 files.computeIfAbsent(file, key -> new ArrayList<>()).add(FindingMarkers.of(each));
             }
         }
-        Map<IFile, List<Finding>> closed = new LinkedHashMap<>();
-        files.forEach((file, findings) -> {
-            Optional<DesignSession> open = session(file);
-            if (open.isPresent()) {
-                inEditor(open.get(), findings);
-            } else {
-                closed.put(file, findings);
-            }
-        });
-        if (!closed.isEmpty()) {
-            Job job = new Job(getLabel()) {
-                @Override
-                protected IStatus run(IProgressMonitor progress) {
-                    SubMonitor each = SubMonitor.convert(progress, getName(), closed.size());
-                    List<String> refused = new ArrayList<>();
-                    for (Map.Entry<IFile, List<Finding>> entry : closed.entrySet()) {
-                        if (progress.isCanceled()) {
-                            return Status.CANCEL_STATUS;
-                        }
-                        each.subTask(entry.getKey().getName());
-                        ClosedDesign.mend(entry.getKey(), remedy, entry.getValue())
-                                .ifPresent(why -> refused.add(entry.getKey().getName() + ": " + why));
-                        each.worked(1);
-                    }
-                    return refused.isEmpty() ? Status.OK_STATUS : Status.info(String.join("\n", refused));
-                }
-            };
-            job.setUser(true);
-            job.schedule();
-        }
+        Mending.run(remedy, files, said -> { }, this::refused);
     }
 
-    private void inEditor(DesignSession session, List<Finding> findings) {
-        OpenDesign.mend(session, getLabel(), remedies -> remedies.applyAll(remedy, findings), this::said);
-    }
-
-    private void said(Remedy answer) {
+    private void refused(String why) {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
-        if (answer instanceof Remedy.Refused refused && window != null) {
-            MessageDialog.openInformation(window.getShell(), getLabel(), refused.why());
+        if (window != null) {
+            MessageDialog.openInformation(window.getShell(), getLabel(), why);
         }
-    }
-
-    private static Optional<DesignSession> session(IFile file) {
-        for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
-            for (IWorkbenchPage page : window.getPages()) {
-                for (IEditorReference reference : page.getEditorReferences()) {
-                    IEditorPart editor = reference.getEditor(false);
-                    DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
-                    if (session != null && file.getLocation() != null
-                            && session.file().equals(file.getLocation().toPath())) {
-                        return Optional.of(session);
-                    }
-                }
-            }
-        }
-        return Optional.empty();
     }
 }
