@@ -5,9 +5,9 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Commands over the model: every change a person can make to a design, with undo. A command takes all it needs in its
- * constructor, keeps the old state when it is executed, and never runs a computation of its own; placing, checking and
- * drawing do not belong here. Way in: the command classes, and {@link org.pollex.edit.Arrange} for changes of several
- * marks at once.
+ * Commands over the model: every change a person can make to a design or to the inks of a catalogue, with undo. A
+ * command takes all it needs in its constructor, keeps the old state when it is executed, and never runs a computation
+ * of its own; placing, checking and drawing do not belong here. Way in: the command classes, and
+ * {@link org.pollex.edit.Arrange} for changes of several marks at once.
  */
 package org.pollex.edit;

@@ -8,6 +8,7 @@ package org.pollex.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -19,15 +20,23 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.pollex.model.LabColour;
+import org.pollex.model.catalogue.Catalogue;
+import org.pollex.model.catalogue.CatalogueFactory;
+import org.pollex.model.catalogue.Ink;
+import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Layer;
@@ -85,25 +94,67 @@ class CommandContractTest {
         return cases;
     }
 
+    /** The commands over the inks of a catalogue. */
+    static Map<Class<?>, Function<Catalogue, Command>> inkCases() {
+        Map<Class<?>, Function<Catalogue, Command>> cases = new LinkedHashMap<>();
+        cases.put(AddInkCommand.class, c -> new AddInkCommand(c, ink("dusk"), 1));
+        cases.put(RemoveInkCommand.class, c -> new RemoveInkCommand(c, c.getInks().get(0)));
+        cases.put(ChangeInkCommand.class, c -> new ChangeInkCommand("Change ink", c.getInks().get(0),
+                new ChangeInkCommand.Values("Dusk", InkKind.PROCESS, Optional.of(new LabColour(30, 5, -20)),
+                        Optional.empty(), 6, "", "measured")));
+        return cases;
+    }
+
+    private static Ink ink(String id) {
+        Ink ink = CatalogueFactory.eINSTANCE.createInk();
+        ink.setId(id);
+        ink.setName(id);
+        ink.setDescription("as mixed");
+        ink.setLabOverBlack(new LabColour(20, 0, 0));
+        return ink;
+    }
+
+    private static Catalogue catalogue() {
+        Catalogue catalogue = CatalogueFactory.eINSTANCE.createCatalogue();
+        catalogue.getInks().add(ink("dawn"));
+        catalogue.getInks().add(ink("noon"));
+        return catalogue;
+    }
+
     @TestFactory
     Stream<DynamicTest> keepsTheContract() {
-        return cases().entrySet().stream().map(each -> DynamicTest.dynamicTest(each.getKey().getSimpleName(), () -> {
-            Design design = Designs.sample();
-            String before = Designs.bytes(design);
-            Command command = each.getValue().apply(design);
-            assertEquals(before, Designs.bytes(design), "constructing changes nothing");
+        return Stream.concat(
+                cases().entrySet().stream().map(each -> contract(each.getKey(), Designs::sample, each.getValue())),
+                inkCases().entrySet().stream().map(each -> contract(each.getKey(), CommandContractTest::catalogue,
+                        each.getValue())));
+    }
+
+    private static <M extends EObject> DynamicTest contract(Class<?> type, Supplier<M> models,
+            Function<M, Command> making) {
+        return DynamicTest.dynamicTest(type.getSimpleName(), () -> {
+            M model = models.get();
+            String before = Designs.bytes(model);
+            Command command = making.apply(model);
+            assertEquals(before, Designs.bytes(model), "constructing changes nothing");
             assertTrue(command.canExecute() && !command.getLabel().isBlank());
             command.execute();
-            String after = Designs.bytes(design);
+            String after = Designs.bytes(model);
             assertNotEquals(before, after, "executing changes the model");
             for (int i = 0; i < 2; i++) {
                 assertTrue(command.canUndo());
                 command.undo();
-                assertEquals(before, Designs.bytes(design), "undo restores every byte");
+                assertEquals(before, Designs.bytes(model), "undo restores every byte");
                 command.redo();
-                assertEquals(after, Designs.bytes(design), "redo gives the same bytes again");
+                assertEquals(after, Designs.bytes(model), "redo gives the same bytes again");
             }
-        }));
+        });
+    }
+
+    @Test
+    void inksWithoutAnIdOrWithOneThatIsThereAreNotAdded() {
+        Catalogue catalogue = catalogue();
+        assertThrows(IllegalArgumentException.class, () -> new AddInkCommand(catalogue, ink("dawn"), 0));
+        assertThrows(IllegalArgumentException.class, () -> new AddInkCommand(catalogue, ink(null), 0));
     }
 
     @Test
@@ -116,8 +167,8 @@ class CommandContractTest {
             }
         }
         assertTrue(found.size() > 20, "the search finds the command classes: " + found);
-        assertEquals(found, cases().keySet().stream().map(Class::getSimpleName)
-                .collect(Collectors.toCollection(TreeSet::new)), "each command class needs a case here");
+        assertEquals(found, Stream.concat(cases().keySet().stream(), inkCases().keySet().stream())
+                .map(Class::getSimpleName).collect(Collectors.toCollection(TreeSet::new)), "each command class needs a case here");
     }
 
     private static Set<String> classNames() throws IOException {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Random;
 import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 import org.pollex.model.design.Design;
@@ -123,9 +124,9 @@ final class Designs {
     }
 
     /** The model as the file would hold it; elements without an id get none, so that two states compare by content. */
-    static String bytes(Design design) {
-        XMIResourceImpl resource = new XMIResourceImpl(URI.createURI("memory.design"));
-        resource.getContents().add(EcoreUtil.copy(design));
+    static String bytes(EObject model) {
+        XMIResourceImpl resource = new XMIResourceImpl(URI.createURI("memory.xml"));
+        resource.getContents().add(EcoreUtil.copy(model));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             resource.save(out, null);
