@@ -60,6 +60,7 @@ public final class DesignPrinter {
     private final ArrangeLimits limits;
     private final BooleanSupplier cancelled;
     private final Optional<Ink> white;
+    private final PressSettings settings;
 
     /** A printer with the usual limits that is never cancelled. */
     public DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
@@ -76,11 +77,12 @@ public final class DesignPrinter {
     public DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
             Lettering lettering, ArrangeLimits limits, BooleanSupplier cancelled) {
         this(item, material, method, inks, supply, lettering, limits, cancelled,
-                inks.stream().filter(ink -> ink.getKind() == InkKind.WHITE).findFirst());
+                inks.stream().filter(ink -> ink.getKind() == InkKind.WHITE).findFirst(), PressSettings.usual(method));
     }
 
     private DesignPrinter(Item item, Material material, Method method, List<Ink> inks, ArtSupply supply,
-            Lettering lettering, ArrangeLimits limits, BooleanSupplier cancelled, Optional<Ink> white) {
+            Lettering lettering, ArrangeLimits limits, BooleanSupplier cancelled, Optional<Ink> white,
+            PressSettings settings) {
         this.item = item;
         this.material = material;
         this.method = method;
@@ -90,12 +92,18 @@ public final class DesignPrinter {
         this.limits = limits;
         this.cancelled = cancelled;
         this.white = white;
+        this.settings = settings;
     }
 
-    /** The same printer with the white ink that a method with white below lays, when the design names none itself. */
-    public DesignPrinter withWhite(Optional<Ink> ink) {
+    /**
+     * The same printer as catalogues have it.
+     *
+     * @param ink      the white that a method with white below lays, when the design names none itself
+     * @param numbers  what decides how a design prints beyond its method
+     */
+    public DesignPrinter with(Optional<Ink> ink, PressSettings numbers) {
         return new DesignPrinter(item, material, method, inks, supply, lettering, limits, cancelled,
-                white.or(() -> ink));
+                white.or(() -> ink), numbers);
     }
 
     /**
@@ -125,7 +133,7 @@ public final class DesignPrinter {
                         + ".");
             }
         }
-        return new Printed(design, item, material, method, inks, white, sides);
+        return new Printed(design, item, material, method, inks, white, settings, sides);
     }
 
     /**

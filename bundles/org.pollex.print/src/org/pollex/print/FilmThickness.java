@@ -8,27 +8,35 @@ package org.pollex.print;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.pollex.model.catalogue.Ink;
 
 /**
  * How thick the films of a print are, in micrometres: an ink as its catalogue says, full colour as a few process inks
- * together, and the white that a method lays below.
+ * together, and the white that a method lays below colours. Full colour counts as lying on white even where it mixes
+ * black.
  */
 public final class FilmThickness {
 
-    /** Full colour lies about as thick as two ordinary films, whatever it mixes. Common practice, no source. */
-    private static final double PROCESS = 16;
-    private static final double USUAL = 8;
-
     private final Map<String, Double> films = new HashMap<>();
+    private final Set<String> onStock = new HashSet<>();
+    private final double usual;
     private final double white;
 
     private FilmThickness(Printed printed) {
-        printed.inks().forEach(ink -> films.put(ink.getId(), film(ink)));
-        films.put(ColourMatch.PROCESS, PROCESS);
-        white = !printed.method().isWhiteUnder() ? 0 : printed.white().map(FilmThickness::film).orElse(USUAL);
+        Underbase underbase = printed.underbase();
+        usual = printed.settings().film();
+        films.put(ColourMatch.PROCESS, printed.settings().process());
+        for (Ink ink : printed.inks()) {
+            films.put(ink.getId(), underbase.isWhite(ink.getId()) ? 0 : film(ink));
+            if (underbase.below(ink) == WhiteBelow.NONE) {
+                onStock.add(ink.getId());
+            }
+        }
+        white = underbase.isLaid() ? printed.white().map(this::film).orElse(usual) : 0;
     }
 
     /** The films of a design. */
@@ -36,17 +44,18 @@ public final class FilmThickness {
         return new FilmThickness(printed);
     }
 
-    private static double film(Ink ink) {
-        return ink.getFilm() > 0 ? ink.getFilm() : USUAL;
+    private double film(Ink ink) {
+        return ink.getFilm() > 0 ? ink.getFilm() : usual;
     }
 
-    /** Thickness of an ink with the white below it. */
+    /** Thickness of an ink with the white below it, when it gets any. */
     public double of(String ink) {
         return of(List.of(ink));
     }
 
-    /** Thickness of inks that lie over one another with the white below them. */
+    /** Thickness of inks that lie over one another with the white below them, when one of them gets any. */
     public double of(Collection<String> inks) {
-        return white + inks.stream().mapToDouble(ink -> films.getOrDefault(ink, USUAL)).sum();
+        return (onStock.containsAll(inks) ? 0 : white)
+                + inks.stream().mapToDouble(ink -> films.getOrDefault(ink, usual)).sum();
     }
 }

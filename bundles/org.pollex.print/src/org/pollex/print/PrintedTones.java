@@ -23,7 +23,8 @@ import org.pollex.model.catalogue.Material;
  * Which colour a print will show on its material, as CIELAB D50.
  *
  * <p>Every ink is a film ({@link InkFilm}); films are laid on the stock one over the other ({@link Laid}). A method
- * that lays white below lays it below every ink. Colours mixed from process inks are clear films that show the colour
+ * that lays white below lays it where {@link Underbase} says; the colour of a region is the one in its middle, that of
+ * a {@link ShownArea} the one at its place. Colours mixed from process inks are clear films that show the colour
  * of the art on ideal white; what a press cannot mix is not considered. Of a patterned material the mean colour counts
  * unless the caller lays the films on each place of it. Safe for threads.
  */
@@ -32,14 +33,18 @@ public final class PrintedTones {
     private static final Lab WHITE = new Lab(100, 0, 0);
 
     private final Lab ground;
-    private final boolean whiteUnder;
+    private final Underbase underbase;
     private final InkFilm white;
     private final Map<String, InkFilm> inks = new HashMap<>();
-    private final Map<String, Lab> known = new ConcurrentHashMap<>();
+    private final Map<Place, Lab> places = new ConcurrentHashMap<>();
+
+    /** Which films lie at a place. */
+    private record Place(List<String> films, boolean white) {
+    }
 
     private PrintedTones(Printed printed) {
         ground = ground(printed.material());
-        whiteUnder = printed.method().isWhiteUnder();
+        underbase = printed.underbase();
         white = printed.white().map(InkFilm::of).orElseGet(() -> new InkFilm(
                 InkFilm.covering(FilmModel.spectral(), FilmModel.WHITE_CARD),
                 InkFilm.covering(FilmModel.fast(), FilmModel.WHITE_CARD), 0, 1));
@@ -59,13 +64,19 @@ public final class PrintedTones {
 
     /** Colour of a region: of its ink, or of its art colour where process inks mix it or the ink is not known. */
     public Lab of(InkRegion region) {
-        return known.computeIfAbsent(isInk(region) ? region.ink() : Srgb.format(region.rgb()),
-                key -> laid(region).over(ground));
+        return of(new ShownArea(List.of(region), onWhite(region), region.area()));
     }
 
     /** Colour where inks lie over one another. */
     public Lab of(Overprint overprint) {
-        return laid(overprint.laid(), whiteUnder).over(ground);
+        return laid(overprint.laid(), overprint.laid().stream().anyMatch(this::onWhite)).over(ground);
+    }
+
+    /** Colour of a place of a side. */
+    public Lab of(ShownArea place) {
+        return places.computeIfAbsent(
+                new Place(place.laid().stream().map(PrintedTones::key).toList(), place.white()),
+                key -> laid(place).over(ground));
     }
 
     /** Colour of an ink on the material of the design. */
@@ -83,23 +94,33 @@ public final class PrintedTones {
         return of(new InkRegion(ColourMatch.PROCESS, rgb, null));
     }
 
-    /** The films of any ink, with white below where the method lays it. */
+    /** The films of any ink, with white below when it gets any. */
     public Laid laid(Ink ink) {
         InkFilm film = InkFilm.of(ink);
-        return whiteUnder ? new Laid(true, List.of(white.film(), film.film()), List.of(white.fast(), film.fast()))
+        return underbase.below(ink) == WhiteBelow.NEEDED
+                ? new Laid(true, List.of(white.film(), film.film()), List.of(white.fast(), film.fast()))
                 : new Laid(true, List.of(film.film()), List.of(film.fast()));
     }
 
-    /** The films of a region, with white below where the method lays it. */
+    /** The films in the middle of a region, with white below when it gets any. */
     public Laid laid(InkRegion region) {
-        return laid(List.of(region), whiteUnder);
+        return laid(List.of(region), onWhite(region));
+    }
+
+    /** The films at a place of a side. */
+    public Laid laid(ShownArea place) {
+        return laid(place.laid(), place.white());
+    }
+
+    private boolean onWhite(InkRegion region) {
+        return underbase.below(region) != WhiteBelow.NONE;
     }
 
     /**
      * The films of regions that lie over one another.
      *
      * @param regions  lowest first; none for bare stock or white alone
-     * @param white    whether white lies below them, whatever the method says
+     * @param white    whether white lies below them, whatever the method says; a region of that white is then laid once
      */
     public Laid laid(List<InkRegion> regions, boolean white) {
         List<Film> films = new ArrayList<>();
@@ -110,6 +131,9 @@ public final class PrintedTones {
         }
         boolean spectral = true;
         for (InkRegion region : regions) {
+            if (white && underbase.isWhite(region.ink())) {
+                continue;
+            }
             if (isInk(region)) {
                 films.add(inks.get(region.ink()).film());
                 fast.add(inks.get(region.ink()).fast());
@@ -119,6 +143,10 @@ public final class PrintedTones {
             }
         }
         return new Laid(spectral, spectral ? films : fast, fast);
+    }
+
+    private static String key(InkRegion region) {
+        return region.ink() + Srgb.format(region.rgb());
     }
 
     private boolean isInk(InkRegion region) {

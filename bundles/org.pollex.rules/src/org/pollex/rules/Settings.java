@@ -8,8 +8,11 @@ package org.pollex.rules;
 
 import java.util.List;
 import org.pollex.model.catalogue.Entry;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.Method;
 import org.pollex.model.store.Catalogues;
 import org.pollex.print.Printed;
+import org.pollex.print.item.Item;
 
 /**
  * Thresholds of checks for one design. The nearest wins: the product's own, then its family's, the method's, the
@@ -21,11 +24,16 @@ final class Settings {
     private final Catalogues catalogues;
 
     Settings(Printed printed, Catalogues catalogues) {
-        Entry product = printed.item().product();
-        this.entries = catalogues.family(printed.item().product().getFamily())
-                .map(family -> new Entry[] {product, family, printed.method(), printed.material()})
-                .orElseGet(() -> new Entry[] {product, printed.method(), printed.material()});
+        this.entries = entries(printed.item(), printed.material(), printed.method(), catalogues);
         this.catalogues = catalogues;
+    }
+
+    /** Whose own settings go before those for everything, nearest first. */
+    static Entry[] entries(Item item, Material material, Method method, Catalogues catalogues) {
+        Entry product = item.product();
+        return catalogues.family(item.product().getFamily())
+                .map(family -> new Entry[] {product, family, method, material})
+                .orElseGet(() -> new Entry[] {product, method, material});
     }
 
     double need(String key) {

@@ -24,6 +24,8 @@ import org.pollex.artwork.ArtSource;
 import org.pollex.artwork.ReadLimits;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ArtState;
@@ -34,6 +36,7 @@ import org.pollex.print.ArtSupply;
 import org.pollex.print.DesignPrinter;
 import org.pollex.print.Lettering;
 import org.pollex.print.PrintException;
+import org.pollex.print.PressSettings;
 import org.pollex.print.Printed;
 import org.pollex.print.item.Item;
 import org.pollex.print.item.ItemException;
@@ -190,8 +193,16 @@ public final class Suite {
                     + ", which no catalogue has; add it to one or choose another.");
         }
         List<Ink> inks = design.getInks().stream().map(id -> catalogues.ink(id).orElseThrow()).toList();
-        return new DesignPrinter(item(design.getProduct()), catalogues.material(design.getMaterial()).orElseThrow(),
-                catalogues.method(design.getMethod()).orElseThrow(), inks, supply, lettering).withWhite(white());
+        Item item = item(design.getProduct());
+        Material material = catalogues.material(design.getMaterial()).orElseThrow();
+        Method method = catalogues.method(design.getMethod()).orElseThrow();
+        return new DesignPrinter(item, material, method, inks, supply, lettering)
+                .with(white(), settings(item, material, method));
+    }
+
+    /** Numbers of the catalogues that decide how an item prints beyond what its method says. */
+    public PressSettings settings(Item item, Material material, Method method) {
+        return PressSettings.of(catalogues, method, Settings.entries(item, material, method, catalogues));
     }
 
     /** The white ink of the catalogues, the studio's own before the built-in one. */

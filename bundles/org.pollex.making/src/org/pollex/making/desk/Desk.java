@@ -8,7 +8,6 @@ package org.pollex.making.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,18 +19,13 @@ import org.pollex.artwork.ArtException;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.Session;
-import org.pollex.model.catalogue.Ink;
-import org.pollex.model.catalogue.Material;
-import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.ArtState;
-import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
-import org.pollex.print.DesignPrinter;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
 import org.pollex.print.ShippedLettering;
@@ -94,19 +88,13 @@ public final class Desk {
      */
     public Printed print(Design design, Path file, Map<Placement, Art> arts) throws Refusal {
         Suite suite = suite(file);
-        Catalogues known = suite.catalogues();
-        List<String> missing = known.missing(design, Set.of());
+        List<String> missing = suite.catalogues().missing(design, Set.of());
         if (!missing.isEmpty()) {
             throw new Refusal(ExitCode.UNREADABLE, session.shown(file) + ": the design names "
                     + String.join(", ", missing) + ", which no catalogue has; add it to one or choose another.");
         }
-        Material material = known.material(design.getMaterial()).orElseThrow();
-        Method method = known.method(design.getMethod()).orElseThrow();
-        List<Ink> inks = new ArrayList<>();
-        design.getInks().forEach(id -> inks.add(known.ink(id).orElseThrow()));
         try {
-            return new DesignPrinter(suite.item(design.getProduct()), material, method, inks, arts::get,
-                    new ShippedLettering()).withWhite(suite.white()).print(design);
+            return suite.printer(design, arts::get, new ShippedLettering()).print(design);
         } catch (ItemException | PrintException e) {
             throw new Refusal(ExitCode.UNREADABLE, session.shown(file) + ": " + e.getMessage(), e);
         } catch (ArtException e) {

@@ -48,8 +48,7 @@ public final class PairPicture {
             sides.add(new PrintedSide(side.face(), regions, side.marks(), side.types(), side.matches(), side.rasters(),
                     side.notices()));
         }
-        Printed other = new Printed(printed.design(), printed.item(), pair.material(), printed.method(), pair.inks(),
-                printed.white(), sides);
+        Printed other = printed.with(pair.material(), pair.inks(), sides);
         ItemFace face = sides.isEmpty() ? printed.item().faces().get(0) : sides.get(0).face();
         Envelope box = face.area().getEnvelopeInternal();
         double scale = (height - 2) / box.getHeight();

@@ -40,8 +40,7 @@ public final class WearPicture {
     public static BufferedImage of(Printed printed, PictureOptions options, WearRates rates, double coat,
             double hours) {
         BufferedImage worn = MaterialPicture.of(printed, options);
-        Printed bare = new Printed(printed.design(), printed.item(), printed.material(), printed.method(),
-                printed.inks(), printed.white(), List.of());
+        Printed bare = printed.with(printed.material(), printed.inks(), List.of());
         BufferedImage below = MaterialPicture.of(bare, options);
         List<ItemFace> faces = printed.item().faces();
         for (int i = 0; i < faces.size(); i++) {

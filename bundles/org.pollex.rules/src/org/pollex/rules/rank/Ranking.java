@@ -108,8 +108,7 @@ public final class Ranking {
     }
 
     private static Printed with(Printed printed, Material material) {
-        return new Printed(printed.design(), printed.item(), material, printed.method(), printed.inks(),
-                printed.white(), printed.sides());
+        return printed.with(material, printed.inks(), printed.sides());
     }
 
     /** The inks of the design, and the same with one exchanged. */

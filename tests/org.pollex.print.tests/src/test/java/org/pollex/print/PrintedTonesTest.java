@@ -76,7 +76,8 @@ class PrintedTonesTest {
         thin.setLab(LabColour.parse("94 0 0"));
         thin.setLabOverBlack(LabColour.parse("70 -2 -5"));
         Printed best = studio.print();
-        Printed poor = studio.printer().withWhite(java.util.Optional.of(thin)).print(studio.design);
+        Printed poor = studio.printer().with(java.util.Optional.of(thin),
+                PressSettings.usual(studio.method)).print(studio.design);
         double bright = PrintedTones.of(best).of(best.sides().get(0).regions().get(0)).l();
         double dull = PrintedTones.of(poor).of(poor.sides().get(0).regions().get(0)).l();
         assertTrue(dull < bright - 10, dull + " against " + bright);

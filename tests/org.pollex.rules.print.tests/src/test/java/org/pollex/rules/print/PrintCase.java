@@ -20,10 +20,12 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.pollex.model.catalogue.Catalogue;
 import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.catalogue.Entry;
+import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.store.Catalogues;
+import org.pollex.print.PressSettings;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.item.Item;
@@ -130,9 +132,10 @@ final class PrintCase {
         for (CaseSide side : sides) {
             printed.add(side.printed(item.face(side.name()).orElseThrow()));
         }
-        return new Printed(design, item, all.material(words.get("material")).orElseThrow(), method,
+        Material material = all.material(words.get("material")).orElseThrow();
+        return new Printed(design, item, material, method,
                 inks.stream().filter(ink -> !ink.equals("process")).map(ink -> all.ink(ink).orElseThrow()).toList(),
-                printed);
+                suite.white(), PressSettings.of(catalogues(suite), method, method, material), printed);
     }
 
     private static void set(Entry entry, String name, double value) {

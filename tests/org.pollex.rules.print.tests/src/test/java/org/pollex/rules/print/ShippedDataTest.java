@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.pollex.colour.DeltaE;
+import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
@@ -25,6 +26,7 @@ import org.pollex.model.catalogue.Product;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.store.Catalogues;
 import org.pollex.print.FilmColour;
+import org.pollex.print.PressSettings;
 import org.pollex.print.stock.Stock;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Contributions;
@@ -102,6 +104,17 @@ class ShippedDataTest {
         double minutes = all.setting("type.letter-angle").orElseThrow();
         double distance = all.setting("type.reading-distance").orElseThrow();
         assertEquals(0.5091, distance * Math.tan(Math.toRadians(minutes / 60)), 1e-4);
+    }
+
+    /** What a design prints with is the same with and without catalogues. */
+    @Test
+    void settingsOfThePressAreTheUsualOnes() {
+        for (Method method : all.methods()) {
+            assertEquals(PressSettings.usual(method), PressSettings.of(all, method, method));
+            assertTrue(method.getChoke() >= method.getRegister() || !method.isWhiteUnder(), method.getId());
+        }
+        Method bare = CatalogueFactory.eINSTANCE.createMethod();
+        assertEquals(PressSettings.usual(bare), PressSettings.of(all, bare));
     }
 
     @Test
