@@ -26,18 +26,22 @@ final class DarkParts {
     final boolean[] mass;
     /** Lines to print: free on the ground and clear of light parts and masses. */
     final boolean[] free;
+    /** The half of outlines on the side of the light part that they go round. */
+    final boolean[] inner;
 
     DarkParts(boolean[] dark, boolean[] light, boolean[] outside, PixelGrid frame, RetoneLimits limits) {
         int w = frame.width();
         double mm = 1 / frame.pixel();
         Distance edge = Distance.to(Pixels.not(dark), w);
-        boolean[] core = core(dark, edge, w, mm);
-        boolean[] wide = withCorners(Pixels.grown(core, w, MASS / 2 * mm), dark, w, mm);
+        boolean[] whole = KnockedOut.filled(dark, light, w, mm);
+        boolean[] core = core(whole, Distance.to(Pixels.not(whole), w), w, mm);
+        boolean[] wide = withCorners(limbs(Pixels.grown(core, w, MASS / 2 * mm), whole, w, mm), dark, w, mm);
         Distance toLight = Distance.to(light, w);
         Distance toOutside = Distance.to(outside, w);
         boolean[] axis = Pixels.or(Pixels.axis(dark, w, edge), core);
         Distance follow = Distance.to(axis, w);
         mass = new boolean[dark.length];
+        inner = new boolean[dark.length];
         boolean[] loose = new boolean[dark.length];
         boolean any = Pixels.count(axis) > 0;
         for (int i = 0; i < dark.length; i++) {
@@ -47,6 +51,7 @@ final class DarkParts {
                 mass[i] = wide[i] || core[at];
                 loose[i] = !mass[i] && toOutside.at(at) <= r + DEEP * mm
                         && toLight.at(at) > r + BESIDE_LIGHT * mm;
+                inner[i] = !mass[i] && !loose[i] && toOutside.at(at) <= r + BESIDE_LIGHT * mm && toLight.at(i) <= r;
             }
         }
         double clear = limits.keyline() + CLEAR;
@@ -66,6 +71,18 @@ final class DarkParts {
             core[i] &= parts.of()[i] >= 0 && parts.areas()[parts.of()[i]] >= 1.6 * MASS * MASS * mm * mm;
         }
         return core;
+    }
+
+    /** Masses with what is half as wide and joined to them: the tails of a ribbon belong to it. */
+    private static boolean[] limbs(boolean[] wide, boolean[] whole, int w, double mm) {
+        boolean[] half = Pixels.or(wide, Pixels.opened(whole, w, MASS / 4 * mm));
+        Pixels.Parts parts = Pixels.parts(half, w, false);
+        boolean[] joined = parts.touching(wide);
+        boolean[] out = new boolean[half.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = half[i] && joined[parts.of()[i]];
+        }
+        return out;
     }
 
     /** Masses with their corners: what a disc leaves over at a corner is short, a line that joins a mass is not. */

@@ -57,7 +57,7 @@ final class EdgeRepair {
             }
             area = Polygons.valid(Polygons.union(Polygons.difference(area, Polygons.union(less)),
                     Polygons.union(more)));
-            area = withoutCrumbs(area);
+            area = withoutCrumbs(smooth(area, more));
         }
         return area;
     }
@@ -75,6 +75,17 @@ final class EdgeRepair {
         } else {
             less.add(disc(place.where(), limits.gap() / 2 * MORE));
         }
+    }
+
+    /** Fills the bays between the discs that were added, so that what they mend has a plain edge. */
+    private Geometry smooth(Geometry all, List<Geometry> discs) {
+        if (discs.isEmpty()) {
+            return all;
+        }
+        Geometry near = Polygons.union(discs).buffer(limits.gap());
+        double r = limits.gap() / 2;
+        Geometry closed = Polygons.intersection(all, near.buffer(2 * r)).buffer(r, 12).buffer(-r, 12);
+        return Polygons.valid(Polygons.union(all, Polygons.intersection(closed, near)));
     }
 
     private Geometry withoutCrumbs(Geometry all) {

@@ -36,16 +36,23 @@ public final class OneLightInk {
     private static final double TRACE = 0.02;
 
     private final RetoneLimits limits;
+    private final RetoneStyle style;
     private final Labels labels;
     private final PixelGrid frame;
     private final List<String> done = new ArrayList<>();
 
-    private OneLightInk(List<ColourArea> areas, int paper, RetoneLimits limits) {
+    private OneLightInk(List<ColourArea> areas, int paper, RetoneLimits limits, RetoneStyle style) {
         Envelope box = new Envelope();
         areas.forEach(area -> box.expandToInclude(area.area().getEnvelopeInternal()));
         this.limits = limits;
+        this.style = style;
         this.frame = PixelGrid.round(box, MARGIN);
         this.labels = Labels.of(areas, paper, frame);
+    }
+
+    /** Re-tones art in the usual style; see {@link #of(List, int, RetoneLimits, RetoneStyle)}. */
+    public static Retoned of(List<ColourArea> areas, int paper, RetoneLimits limits) {
+        return of(areas, paper, limits, RetoneStyle.USUAL);
     }
 
     /**
@@ -54,13 +61,14 @@ public final class OneLightInk {
      * @param areas   its colours, not overlapping, at the size at which it prints
      * @param paper   colour of the ground it was drawn for; light
      * @param limits  what the method can print
+     * @param style   how it is drawn
      */
-    public static Retoned of(List<ColourArea> areas, int paper, RetoneLimits limits) {
+    public static Retoned of(List<ColourArea> areas, int paper, RetoneLimits limits, RetoneStyle style) {
         List<ColourArea> some = areas.stream().filter(area -> !area.area().isEmpty()).toList();
         if (some.isEmpty()) {
             return new Retoned(Polygons.empty(), 50, List.of(), List.of());
         }
-        return new OneLightInk(some, paper, limits).run();
+        return new OneLightInk(some, paper, limits, style).run();
     }
 
     private Retoned run() {
@@ -117,9 +125,13 @@ public final class OneLightInk {
         }
         DarkParts parts = new DarkParts(dark, light, outside, frame, limits);
         done.add("Light parts print, dark parts stay bare.");
-        boolean[] key = keyline(parts.mass, dark, light);
+        if (style.grow() && Pixels.count(parts.inner) > 0) {
+            ink = Pixels.or(ink, parts.inner);
+            done.add("Light parts take half of the outlines round them.");
+        }
+        boolean[] key = keyline(parts, dark, light);
         if (Pixels.count(key) > 0) {
-            done.add("A line is laid round dark masses that meet the ground.");
+            done.add("A line is laid round dark masses that meet the ground or another dark.");
         }
         if (Pixels.count(parts.free) > 0) {
             done.add("Dark lines and lettering that stand free on the ground print light.");
@@ -127,22 +139,13 @@ public final class OneLightInk {
         return Pixels.or(Pixels.or(ink, key), parts.free);
     }
 
-    /** A band outside the art along its dark masses. */
-    private boolean[] keyline(boolean[] mass, boolean[] dark, boolean[] light) {
-        int w = frame.width();
-        double k = limits.keyline() / frame.pixel();
-        boolean[] key = new boolean[dark.length];
-        if (Pixels.count(mass) > 0) {
-            Distance art = Distance.to(Pixels.or(dark, light), w);
-            for (int i = 0; i < key.length; i++) {
-                key[i] = labels.of[i] == Labels.OUTSIDE && art.within(i, k) && mass[art.nearest[i]];
-            }
-            Pixels.Parts pieces = Pixels.parts(key, w, true);
-            for (int i = 0; i < key.length; i++) {
-                key[i] &= pieces.of()[i] >= 0 && pieces.areas()[pieces.of()[i]] >= 2 * k * k;
-            }
-        }
-        return key;
+    private boolean[] keyline(DarkParts parts, boolean[] dark, boolean[] light) {
+        boolean[] round = switch (style.lines()) {
+            case MASSES -> parts.mass;
+            case EVERYWHERE -> Pixels.minus(dark, parts.free);
+            case NOWHERE -> new boolean[dark.length];
+        };
+        return new Keyline(labels, limits, this::parts).of(round, dark, light);
     }
 
     /** Light parts with a bare gap, taken from the darker of two that differ; left whole where little would remain. */

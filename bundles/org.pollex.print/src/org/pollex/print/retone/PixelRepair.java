@@ -15,6 +15,9 @@ final class PixelRepair {
     private static final int ROUNDS = 3;
     private static final double LONG = 0.6;
     private static final double STUB = 0.8;
+    /** A shorter end counts as a bar, and not as a sliver, from these shares of the limit in length and breadth. */
+    private static final double SHORT = 1.2;
+    private static final double STOUT = 0.6;
 
     private final int width;
     private final double line;
@@ -69,13 +72,15 @@ final class PixelRepair {
     }
 
     private boolean[] thin(boolean[] ink) {
-        boolean[] rest = Pixels.minus(ink, Pixels.opened(ink, width, line / 2));
+        boolean[] stout = Pixels.opened(ink, width, line / 2);
+        boolean[] rest = Pixels.minus(ink, stout);
         if (Pixels.count(rest) == 0) {
             return ink;
         }
         Pixels.Parts parts = Pixels.parts(rest, width, true);
         Pixels.Parts whole = Pixels.parts(ink, width, true);
         double[] lengths = parts.lengths();
+        boolean[] bridge = bridges(rest, stout, parts);
         boolean[] axis = Pixels.axis(ink, width, Distance.to(Pixels.not(ink), width));
         boolean[] out = ink.clone();
         boolean[] middle = new boolean[ink.length];
@@ -83,7 +88,8 @@ final class PixelRepair {
             if (rest[i]) {
                 int p = parts.of()[i];
                 boolean alone = parts.areas()[p] > 0.9 * whole.areas()[whole.of()[i]];
-                if (lengths[p] >= STUB * mm || alone && lengths[p] >= line) {
+                boolean bar = lengths[p] >= SHORT * line && parts.areas()[p] >= STOUT * line * lengths[p];
+                if (bridge[p] || bar || lengths[p] >= STUB * mm || alone && lengths[p] >= line) {
                     middle[i] = axis[i];
                 } else {
                     out[i] = false;
@@ -91,6 +97,27 @@ final class PixelRepair {
             }
         }
         return Pixels.count(middle) == 0 ? out : Pixels.or(out, Pixels.grown(middle, width, line / 2));
+    }
+
+    /** Whether each thin piece joins stout ink at two places: the bar of a letter, which must not be cut off. */
+    private boolean[] bridges(boolean[] rest, boolean[] stout, Pixels.Parts pieces) {
+        Distance to = Distance.to(rest, width);
+        boolean[] contact = new boolean[rest.length];
+        for (int i = 0; i < contact.length; i++) {
+            contact[i] = stout[i] && to.within(i, 1.5);
+        }
+        Pixels.Parts contacts = Pixels.parts(contact, width, true);
+        int[] first = new int[pieces.areas().length];
+        Arrays.fill(first, -1);
+        boolean[] out = new boolean[first.length];
+        for (int i = 0; i < contact.length; i++) {
+            if (contact[i]) {
+                int p = pieces.of()[to.nearest[i]];
+                out[p] |= first[p] >= 0 && first[p] != contacts.of()[i];
+                first[p] = contacts.of()[i];
+            }
+        }
+        return out;
     }
 
     private boolean[] specks(boolean[] ink) {

@@ -24,6 +24,8 @@ import org.pollex.geometry.shape.Polygons;
 final class Tracer {
 
     private static final double CLOSE = 0.003;
+    /** So often that the steps of a line that runs nearly straight up or across are gone; about 1.7 pixels. */
+    private static final int BLURS = 6;
     private static final int[][] EDGES = {{}, {3, 2}, {2, 1}, {3, 1}, {1, 0}, {3, 2, 1, 0}, {2, 0}, {3, 0}, {0, 3},
         {0, 2}, {0, 3, 2, 1}, {0, 1}, {1, 3}, {1, 2}, {2, 3}, {}};
 
@@ -33,7 +35,11 @@ final class Tracer {
 
     private Tracer(PixelGrid frame, boolean[] set) {
         this.frame = frame;
-        this.ink = blurred(blurred(set(set)));
+        float[] soft = set(set);
+        for (int i = 0; i < BLURS; i++) {
+            soft = blurred(soft);
+        }
+        this.ink = soft;
         this.next = new int[2 * ink.length];
         Arrays.fill(next, -1);
     }
