@@ -51,7 +51,16 @@ public final class Desk {
     /** Opens a design with what it prints and the job in whose folder it lies. */
     public OpenDesign open(Path file) throws Refusal {
         try {
-            Opened<Design> opened = ModelFiles.DESIGNS.open(file);
+            return open(ModelFiles.DESIGNS.open(file));
+        } catch (StoreException e) {
+            throw new Refusal(code(e), e.getMessage(), e);
+        }
+    }
+
+    /** The same for a design that was read already. */
+    public OpenDesign open(Opened<Design> opened) throws Refusal {
+        Path file = opened.path();
+        try {
             Optional<FoundJob> job = jobs.of(file);
             return new OpenDesign(opened, print(opened.model(), file, arts(opened.model(), file)), job);
         } catch (StoreException e) {

@@ -35,6 +35,7 @@ import org.pollex.print.PrintException;
 import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.retone.OneLightInk;
+import org.pollex.print.retone.RetoneStyle;
 import org.pollex.print.retone.Retoned;
 import org.pollex.rules.Measures;
 import org.pollex.rules.Suite;
@@ -49,27 +50,24 @@ final class OneInk {
     private final OpenDesign open;
     private final Ground ground;
     private final Ink ink;
+    private final RetoneStyle style;
     private final Path work;
 
     /** @param work folder for art on its way to the sibling */
-    OneInk(Session session, Path from, OpenDesign open, Ground ground, Ink ink, Path work) {
+    OneInk(Session session, Path from, OpenDesign open, Ground ground, Ink ink, RetoneStyle style, Path work) {
         this.session = session;
         this.from = from;
         this.open = open;
         this.ground = ground;
         this.ink = ink;
+        this.style = style;
         this.work = work;
     }
 
     /** Changes a mark of the sibling on a face with a safe zone; tells what was done. */
     String retone(Mark mark, Geometry safe, Map<Placement, Path> art) throws Refusal {
-        if (mark instanceof TextLine line) {
-            line.setInk(ink(line.getInk()));
-            return "line of text: prints in " + ink.getId() + ".";
-        }
-        if (mark instanceof PlainShape shape) {
-            shape.setInk(ink(shape.getInk()));
-            return "plain shape: prints in " + ink.getId() + ".";
+        if (print(mark, ink)) {
+            return (mark instanceof TextLine ? "line of text" : "plain shape") + ": prints in " + ink.getId() + ".";
         }
         if (!(mark instanceof Placement placement)) {
             return "mark of an unknown kind: stays as it is.";
@@ -81,19 +79,28 @@ final class OneInk {
         return light(placement, safe, art);
     }
 
-    private String ink(String before) {
-        return ColourMatch.BARE.equals(before) ? before : ink.getId();
+    /** Has a line of text or a plain shape print in an ink, unless it knocks out; says whether it is such a mark. */
+    static boolean print(Mark mark, Ink ink) {
+        if (mark instanceof TextLine line) {
+            line.setInk(ColourMatch.BARE.equals(line.getInk()) ? line.getInk() : ink.getId());
+            return true;
+        }
+        if (mark instanceof PlainShape shape) {
+            shape.setInk(ColourMatch.BARE.equals(shape.getInk()) ? shape.getInk() : ink.getId());
+            return true;
+        }
+        return false;
     }
 
     private String light(Placement placement, Geometry safe, Map<Placement, Path> art) throws Refusal {
         int paper = Optional.ofNullable(placement.getGround()).map(Srgb::parse)
                 .filter(rgb -> rgb.isPresent()).map(rgb -> rgb.getAsInt()).orElse(WHITE);
         List<ColourArea> areas = colours(placement);
-        Retoned result = OneLightInk.of(areas, paper, Ground.limits(open.printed().method()));
+        Retoned result = OneLightInk.of(areas, paper, Ground.limits(open.printed().method()), style);
         double smaller = Room.of(placement, areas, paper, result.light(), safe);
         if (smaller < 1) {
             Room.shrink(placement, areas, paper, smaller);
-            result = OneLightInk.of(colours(placement), paper, Ground.limits(open.printed().method()));
+            result = OneLightInk.of(colours(placement), paper, Ground.limits(open.printed().method()), style);
         }
         if (result.light().isEmpty()) {
             throw new Refusal(ExitCode.UNREADABLE, placement.getArt() + ": nothing of it would print in "

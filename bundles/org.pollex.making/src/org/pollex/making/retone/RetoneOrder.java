@@ -7,6 +7,7 @@
 package org.pollex.making.retone;
 
 import java.util.Optional;
+import org.pollex.print.retone.RetoneStyle;
 
 /**
  * What sibling of a design is asked for.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param material  id of the material of the sibling
  * @param ink       id of the one ink it prints in; chosen when not given
  * @param out       file of the sibling
+ * @param style     how re-toned art is drawn
  */
-public record RetoneOrder(String design, String material, Optional<String> ink, String out) {
+public record RetoneOrder(String design, String material, Optional<String> ink, String out, RetoneStyle style) {
 }

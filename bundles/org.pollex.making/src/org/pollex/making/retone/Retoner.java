@@ -6,7 +6,6 @@
  */
 package org.pollex.making.retone;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,12 +14,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.artwork.Art;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.OpenDesign;
-import org.pollex.making.desk.SavingAs;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
@@ -34,12 +35,16 @@ import org.pollex.model.design.Side;
 import org.pollex.model.store.ArtFiles;
 import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.FileKind;
+import org.pollex.model.store.Opened;
+import org.pollex.model.store.StoreException;
+import org.pollex.print.Printed;
+import org.pollex.print.retone.RetoneStyle;
 
 /**
  * Makes the sibling of a design for another material. One light ink on a darker material gets art of its own, written
  * beside the source, which is not touched; one dark ink on a lighter material keeps the art; several inks are matched
  * anew, bare stock among them; full colour keeps the art where white lies below. The sibling names the design that it
- * was made from, so that making it again carries changes of the source over.
+ * was made from and notes which art, so that {@link Renewal} can carry a later change over.
  */
 public final class Retoner {
 
@@ -54,7 +59,79 @@ public final class Retoner {
 
     /** Makes what is ordered, over whatever the file of the sibling holds; its last state is kept beside it. */
     public ExitCode retone(RetoneOrder order) throws Refusal {
-        Path from = session.file(order.design()).toAbsolutePath().normalize();
+        Path to = target(order);
+        try (RetoneDraft draft = draft(order, () -> false)) {
+            draft.save(to);
+            session.say(session.shown(source(order)) + " for " + draft.title());
+            draft.told().forEach(session::say);
+        }
+        session.say("Wrote " + session.shown(to) + ".");
+        return ExitCode.CLEAN;
+    }
+
+    /**
+     * Makes what is ordered without writing it.
+     *
+     * @param stopped  asked between marks; when it answers yes, the work ends with a {@link CancellationException}
+     */
+    public RetoneDraft draft(RetoneOrder order, BooleanSupplier stopped) throws Refusal {
+        target(order);
+        return draft(desk.open(source(order)), order, stopped);
+    }
+
+    /** What a design prints that is open already, such as one that was told of a change of its art. */
+    OpenDesign open(Opened<Design> opened) throws Refusal {
+        return desk.open(opened);
+    }
+
+    /** The same for a source that is open already. */
+    RetoneDraft draft(OpenDesign open, RetoneOrder order, BooleanSupplier stopped) throws Refusal {
+        Catalogues known = catalogues(order);
+        Ground ground = Ground.of(known, order.material());
+        Path work = temporary();
+        boolean done = false;
+        try {
+            RetoneDraft draft = make(open, order, ground, inks(open, known, ground, order), work, stopped);
+            done = true;
+            return draft;
+        } finally {
+            if (!done) {
+                RetoneDraft.remove(work);
+            }
+        }
+    }
+
+    /** What would print were only material and ink exchanged: the version that re-toning is there to replace. */
+    public Printed flipped(RetoneOrder order) throws Refusal {
+        Path from = source(order);
+        OpenDesign open = desk.open(from);
+        Catalogues known = catalogues(order);
+        Ground ground = Ground.of(known, order.material());
+        List<Ink> inks = inks(open, known, ground, order);
+        Design flip = EcoreUtil.copy(open.design());
+        exchange(flip, ground, inks);
+        Map<Placement, Art> arts = new HashMap<>();
+        for (Mark mark : Marks.of(flip)) {
+            if (mark instanceof Placement placement) {
+                placement.getAssignments().clear();
+                arts.put(placement, desk.art(ArtFiles.inside(from, placement.getArt()).orElseThrow()));
+            } else if (inks.size() == 1) {
+                OneInk.print(mark, inks.get(0));
+            }
+        }
+        return desk.print(flip, from, arts);
+    }
+
+    private Catalogues catalogues(RetoneOrder order) throws Refusal {
+        return session.suiteNear(source(order).getParent()).catalogues();
+    }
+
+    private Path source(RetoneOrder order) throws Refusal {
+        return session.file(order.design()).toAbsolutePath().normalize();
+    }
+
+    private Path target(RetoneOrder order) throws Refusal {
+        Path from = source(order);
         Path to = session.file(order.out()).toAbsolutePath().normalize();
         if (!FileKind.of(to).equals(Optional.of(FileKind.DESIGN))) {
             throw Refusal.wrongUse(session.shown(to) + ": a design's name must end in ." + FileKind.DESIGN.ending()
@@ -67,62 +144,69 @@ public final class Retoner {
         if (Files.isDirectory(to)) {
             throw new Refusal(ExitCode.NOT_WRITTEN, session.shown(to) + ": this is a folder; choose another name.");
         }
-        Catalogues known = session.suiteNear(from.getParent()).catalogues();
-        Ground ground = Ground.of(known, order.material());
-        Optional<Ink> asked = order.ink().isEmpty() ? Optional.empty()
-                : Optional.of(Ground.need(known.ink(order.ink().get()), "ink", order.ink().get(), known.inks()));
-        OpenDesign open = desk.open(from);
-        Path work = temporary();
-        try {
-            make(open, from, to, ground, asked, work);
-        } finally {
-            remove(work);
-        }
-        return ExitCode.CLEAN;
+        return to;
     }
 
-    private void make(OpenDesign open, Path from, Path to, Ground ground, Optional<Ink> asked, Path work)
-            throws Refusal {
-        Catalogues known = session.suiteNear(from.getParent()).catalogues();
+    private RetoneDraft make(OpenDesign open, RetoneOrder order, Ground ground, List<Ink> inks, Path work,
+            BooleanSupplier stopped) throws Refusal {
+        Path from = source(order);
+        Path to = target(order);
         Method method = open.printed().method();
-        List<Ink> inks = inks(open, known, ground, asked, method);
         Design sibling = EcoreUtil.copy(open.design());
         String name = to.getFileName().toString();
         sibling.setName(name.substring(0, name.lastIndexOf('.')));
-        sibling.setMaterial(ground.material().getId());
-        sibling.getInks().clear();
-        inks.forEach(ink -> sibling.getInks().add(ink.getId()));
+        exchange(sibling, ground, inks);
         sibling.setRetonedFrom(link(from, to));
         List<String> told = new ArrayList<>();
         Map<Placement, Path> art = new HashMap<>();
         if (inks.size() == 1 && !method.isFullColour()) {
-            OneInk one = new OneInk(session, from, open, ground, inks.get(0), work);
+            OneInk one = new OneInk(session, from, open, ground, inks.get(0), order.style(), work);
             for (Side side : sibling.getSides()) {
                 Geometry safe = open.printed().item().face(side.getName()).orElseThrow().safe();
-                for (Mark mark : marks(side)) {
+                for (Mark mark : Marks.of(side)) {
+                    if (stopped.getAsBoolean()) {
+                        throw new CancellationException();
+                    }
                     told.add(side.getName() + ", " + one.retone(mark, safe, art));
                 }
             }
         } else {
-            marks(sibling).forEach(mark -> {
-                if (mark instanceof Placement placement) {
-                    placement.getAssignments().clear();
-                }
-            });
+            Marks.placements(sibling).forEach(placement -> placement.getAssignments().clear());
             told.add(method.isFullColour() ? "The art stays as it is: white below keeps light light."
                     : "Every colour prints in the nearest of the inks, or stays bare where the material is nearer.");
         }
-        new SavingAs(sibling, to).save(placement -> art.containsKey(placement) ? Optional.of(art.get(placement))
-                : ArtFiles.inside(from, placement.getArt() == null ? "" : placement.getArt())
-                        .filter(Files::isRegularFile), true);
-        session.say(session.shown(from) + " for " + ground.material().getId() + " in " + (inks.isEmpty()
-                ? "full colour" : inks.stream().map(Ink::getId).collect(Collectors.joining(", "))));
-        told.forEach(session::say);
-        session.say("Wrote " + session.shown(to) + ".");
+        note(sibling, open.design(), art, order.style());
+        return new RetoneDraft(desk, from, sibling, art, told, ground.material().getId() + " in " + (inks.isEmpty()
+                ? "full colour" : inks.stream().map(Ink::getId).collect(Collectors.joining(", "))), work);
     }
 
-    private List<Ink> inks(OpenDesign open, Catalogues known, Ground ground, Optional<Ink> asked, Method method)
+    private static void exchange(Design design, Ground ground, List<Ink> inks) {
+        design.setMaterial(ground.material().getId());
+        design.getInks().clear();
+        inks.forEach(ink -> design.getInks().add(ink.getId()));
+    }
+
+    /** Writes down what each piece of art was made from; a copy has its marks in the order of the source. */
+    private static void note(Design sibling, Design source, Map<Placement, Path> art, RetoneStyle style)
             throws Refusal {
+        List<Placement> sources = Marks.placements(source);
+        List<Placement> copies = Marks.placements(sibling);
+        for (int i = 0; i < copies.size(); i++) {
+            Placement copy = copies.get(i);
+            String sha256 = sources.get(i).getSha256();
+            try {
+                Origin.note(copy, sources.get(i), sha256,
+                        art.containsKey(copy) ? ArtFiles.sha256(art.get(copy)) : sha256, style);
+            } catch (StoreException e) {
+                throw new Refusal(Desk.code(e), e.getMessage(), e);
+            }
+        }
+    }
+
+    private List<Ink> inks(OpenDesign open, Catalogues known, Ground ground, RetoneOrder order) throws Refusal {
+        Optional<Ink> asked = order.ink().isEmpty() ? Optional.empty()
+                : Optional.of(Ground.need(known.ink(order.ink().get()), "ink", order.ink().get(), known.inks()));
+        Method method = open.printed().method();
         if (method.isFullColour()) {
             if (!method.isWhiteUnder()) {
                 throw Refusal.wrongUse("The method " + method.getId() + " lays no white below its colours, so they "
@@ -141,14 +225,6 @@ public final class Retoner {
                 () -> Refusal.wrongUse("No catalogue has an ink with a colour; add one.")));
     }
 
-    private static List<Mark> marks(Side side) {
-        return side.getLayers().stream().flatMap(layer -> layer.getMarks().stream()).toList();
-    }
-
-    private static List<Mark> marks(Design design) {
-        return design.getSides().stream().flatMap(side -> marks(side).stream()).toList();
-    }
-
     private static String link(Path from, Path to) {
         try {
             return to.getParent().relativize(from).toString().replace('\\', '/');
@@ -165,15 +241,5 @@ public final class Retoner {
             throw new Refusal(ExitCode.NOT_WRITTEN, "No folder for temporary files can be made ("
                     + SafeOutput.reason(e) + "); check the room on the disk.", e);
         }
-    }
-
-    private static void remove(Path work) {
-        for (File folder : Optional.ofNullable(work.toFile().listFiles()).orElse(new File[0])) {
-            for (File file : Optional.ofNullable(folder.listFiles()).orElse(new File[0])) {
-                SafeOutput.remove(file.toPath());
-            }
-            SafeOutput.remove(folder.toPath());
-        }
-        SafeOutput.remove(work);
     }
 }

@@ -62,6 +62,15 @@ public interface DesignFactory extends EFactory {
     Placement createPlacement();
 
     /**
+     * Returns a new object of class '<em>Retoning</em>'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return a new object of class '<em>Retoning</em>'.
+     * @generated
+     */
+    Retoning createRetoning();
+
+    /**
      * Returns a new object of class '<em>Assignment</em>'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->

@@ -515,13 +515,140 @@ public interface DesignPackage extends EPackage {
     int PLACEMENT__ASSIGNMENTS = MARK_FEATURE_COUNT + 4;
 
     /**
+     * The feature id for the '<em><b>Retoning</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PLACEMENT__RETONING = MARK_FEATURE_COUNT + 5;
+
+    /**
      * The number of structural features of the '<em>Placement</em>' class.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int PLACEMENT_FEATURE_COUNT = MARK_FEATURE_COUNT + 5;
+    int PLACEMENT_FEATURE_COUNT = MARK_FEATURE_COUNT + 6;
+
+    /**
+     * The meta object id for the '{@link org.pollex.model.design.impl.RetoningImpl <em>Retoning</em>}' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.design.impl.RetoningImpl
+     * @see org.pollex.model.design.impl.DesignPackageImpl#getRetoning()
+     * @generated
+     */
+    int RETONING = 5;
+
+    /**
+     * The feature id for the '<em><b>Mark</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__MARK = 0;
+
+    /**
+     * The feature id for the '<em><b>Sha256</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__SHA256 = 1;
+
+    /**
+     * The feature id for the '<em><b>Made</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__MADE = 2;
+
+    /**
+     * The feature id for the '<em><b>Choices</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__CHOICES = 3;
+
+    /**
+     * The feature id for the '<em><b>Keyline</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__KEYLINE = 4;
+
+    /**
+     * The feature id for the '<em><b>Grow</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__GROW = 5;
+
+    /**
+     * The feature id for the '<em><b>X</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__X = 6;
+
+    /**
+     * The feature id for the '<em><b>Y</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__Y = 7;
+
+    /**
+     * The feature id for the '<em><b>Scale</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__SCALE = 8;
+
+    /**
+     * The feature id for the '<em><b>Turn</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__TURN = 9;
+
+    /**
+     * The feature id for the '<em><b>Mirror</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__MIRROR = 10;
+
+    /**
+     * The number of structural features of the '<em>Retoning</em>' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING_FEATURE_COUNT = 11;
 
     /**
      * The meta object id for the '{@link org.pollex.model.design.impl.AssignmentImpl <em>Assignment</em>}' class.
@@ -531,7 +658,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getAssignment()
      * @generated
      */
-    int ASSIGNMENT = 5;
+    int ASSIGNMENT = 6;
 
     /**
      * The feature id for the '<em><b>Colour</b></em>' attribute.
@@ -568,7 +695,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getTextLine()
      * @generated
      */
-    int TEXT_LINE = 6;
+    int TEXT_LINE = 7;
 
     /**
      * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -740,7 +867,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getPlainShape()
      * @generated
      */
-    int PLAIN_SHAPE = 7;
+    int PLAIN_SHAPE = 8;
 
     /**
      * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -894,7 +1021,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getUnknownMark()
      * @generated
      */
-    int UNKNOWN_MARK = 8;
+    int UNKNOWN_MARK = 9;
 
     /**
      * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1021,7 +1148,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getGuide()
      * @generated
      */
-    int GUIDE = 9;
+    int GUIDE = 10;
 
     /**
      * The feature id for the '<em><b>Upright</b></em>' attribute.
@@ -1058,7 +1185,7 @@ public interface DesignPackage extends EPackage {
      * @see org.pollex.model.design.impl.DesignPackageImpl#getShapeKind()
      * @generated
      */
-    int SHAPE_KIND = 10;
+    int SHAPE_KIND = 11;
 
 
     /**
@@ -1451,6 +1578,148 @@ public interface DesignPackage extends EPackage {
      * @generated
      */
     EReference getPlacement_Assignments();
+
+    /**
+     * Returns the meta object for the containment reference '{@link org.pollex.model.design.Placement#getRetoning <em>Retoning</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the containment reference '<em>Retoning</em>'.
+     * @see org.pollex.model.design.Placement#getRetoning()
+     * @see #getPlacement()
+     * @generated
+     */
+    EReference getPlacement_Retoning();
+
+    /**
+     * Returns the meta object for class '{@link org.pollex.model.design.Retoning <em>Retoning</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for class '<em>Retoning</em>'.
+     * @see org.pollex.model.design.Retoning
+     * @generated
+     */
+    EClass getRetoning();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getMark <em>Mark</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Mark</em>'.
+     * @see org.pollex.model.design.Retoning#getMark()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Mark();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getSha256 <em>Sha256</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Sha256</em>'.
+     * @see org.pollex.model.design.Retoning#getSha256()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Sha256();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getMade <em>Made</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Made</em>'.
+     * @see org.pollex.model.design.Retoning#getMade()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Made();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getChoices <em>Choices</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Choices</em>'.
+     * @see org.pollex.model.design.Retoning#getChoices()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Choices();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getKeyline <em>Keyline</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Keyline</em>'.
+     * @see org.pollex.model.design.Retoning#getKeyline()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Keyline();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#isGrow <em>Grow</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Grow</em>'.
+     * @see org.pollex.model.design.Retoning#isGrow()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Grow();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getX <em>X</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>X</em>'.
+     * @see org.pollex.model.design.Retoning#getX()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_X();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getY <em>Y</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Y</em>'.
+     * @see org.pollex.model.design.Retoning#getY()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Y();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getScale <em>Scale</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Scale</em>'.
+     * @see org.pollex.model.design.Retoning#getScale()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Scale();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getTurn <em>Turn</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Turn</em>'.
+     * @see org.pollex.model.design.Retoning#getTurn()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Turn();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#isMirror <em>Mirror</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Mirror</em>'.
+     * @see org.pollex.model.design.Retoning#isMirror()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Mirror();
 
     /**
      * Returns the meta object for class '{@link org.pollex.model.design.Assignment <em>Assignment</em>}'.
@@ -2029,6 +2298,112 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EReference PLACEMENT__ASSIGNMENTS = eINSTANCE.getPlacement_Assignments();
+
+        /**
+         * The meta object literal for the '<em><b>Retoning</b></em>' containment reference feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EReference PLACEMENT__RETONING = eINSTANCE.getPlacement_Retoning();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.design.impl.RetoningImpl <em>Retoning</em>}' class.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.design.impl.RetoningImpl
+         * @see org.pollex.model.design.impl.DesignPackageImpl#getRetoning()
+         * @generated
+         */
+        EClass RETONING = eINSTANCE.getRetoning();
+
+        /**
+         * The meta object literal for the '<em><b>Mark</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__MARK = eINSTANCE.getRetoning_Mark();
+
+        /**
+         * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__SHA256 = eINSTANCE.getRetoning_Sha256();
+
+        /**
+         * The meta object literal for the '<em><b>Made</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__MADE = eINSTANCE.getRetoning_Made();
+
+        /**
+         * The meta object literal for the '<em><b>Choices</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__CHOICES = eINSTANCE.getRetoning_Choices();
+
+        /**
+         * The meta object literal for the '<em><b>Keyline</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__KEYLINE = eINSTANCE.getRetoning_Keyline();
+
+        /**
+         * The meta object literal for the '<em><b>Grow</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__GROW = eINSTANCE.getRetoning_Grow();
+
+        /**
+         * The meta object literal for the '<em><b>X</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__X = eINSTANCE.getRetoning_X();
+
+        /**
+         * The meta object literal for the '<em><b>Y</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__Y = eINSTANCE.getRetoning_Y();
+
+        /**
+         * The meta object literal for the '<em><b>Scale</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__SCALE = eINSTANCE.getRetoning_Scale();
+
+        /**
+         * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__TURN = eINSTANCE.getRetoning_Turn();
+
+        /**
+         * The meta object literal for the '<em><b>Mirror</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__MIRROR = eINSTANCE.getRetoning_Mirror();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.design.impl.AssignmentImpl <em>Assignment</em>}' class.

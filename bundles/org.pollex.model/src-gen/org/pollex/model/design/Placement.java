@@ -26,6 +26,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.pollex.model.design.Placement#getGround <em>Ground</em>}</li>
  *   <li>{@link org.pollex.model.design.Placement#getLeaveOut <em>Leave Out</em>}</li>
  *   <li>{@link org.pollex.model.design.Placement#getAssignments <em>Assignments</em>}</li>
+ *   <li>{@link org.pollex.model.design.Placement#getRetoning <em>Retoning</em>}</li>
  * </ul>
  *
  * @see org.pollex.model.design.DesignPackage#getPlacement()
@@ -143,5 +144,29 @@ public interface Placement extends Mark {
      * @generated
      */
     EList<Assignment> getAssignments();
+
+    /**
+     * Returns the value of the '<em><b>Retoning</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * What this was made from; absent for art that was not re-toned.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Retoning</em>' containment reference.
+     * @see #setRetoning(Retoning)
+     * @see org.pollex.model.design.DesignPackage#getPlacement_Retoning()
+     * @generated
+     */
+    Retoning getRetoning();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.design.Placement#getRetoning <em>Retoning</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Retoning</em>' containment reference.
+     * @see #getRetoning()
+     * @generated
+     */
+    void setRetoning(Retoning value);
 
 } // Placement

@@ -64,6 +64,7 @@ final class ValueRules {
         CataloguePackage catalogue = CataloguePackage.eINSTANCE;
         JobPackage job = JobPackage.eINSTANCE;
         all.put(design.getMark_Scale(), POSITIVE);
+        all.put(design.getRetoning_Scale(), POSITIVE);
         all.put(design.getTextLine_Size(), POSITIVE);
         all.put(design.getPlainShape_Width(), POSITIVE);
         all.put(design.getPlainShape_Height(), POSITIVE);
@@ -93,6 +94,8 @@ final class ValueRules {
         DesignPackage design = DesignPackage.eINSTANCE;
         Shape hash = new Shape(Pattern.compile("[0-9a-f]{64}"), "64 digits 0-9 a-f");
         all.put(design.getPlacement_Sha256(), hash);
+        all.put(design.getRetoning_Sha256(), hash);
+        all.put(design.getRetoning_Made(), hash);
         all.put(JobPackage.eINSTANCE.getSnapshot_Sha256(), hash);
         all.put(design.getPlacement_Ground(),
                 new Shape(Pattern.compile("none|#[0-9a-fA-F]{6}"), "a colour such as #ffffff, or none"));

@@ -65,6 +65,7 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
             case DesignPackage.SIDE: return createSide();
             case DesignPackage.LAYER: return createLayer();
             case DesignPackage.PLACEMENT: return createPlacement();
+            case DesignPackage.RETONING: return createRetoning();
             case DesignPackage.ASSIGNMENT: return createAssignment();
             case DesignPackage.TEXT_LINE: return createTextLine();
             case DesignPackage.PLAIN_SHAPE: return createPlainShape();
@@ -147,6 +148,17 @@ public class DesignFactoryImpl extends EFactoryImpl implements DesignFactory {
     public Placement createPlacement() {
         PlacementImpl placement = new PlacementImpl();
         return placement;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public Retoning createRetoning() {
+        RetoningImpl retoning = new RetoningImpl();
+        return retoning;
     }
 
     /**

@@ -27,6 +27,7 @@ import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
+import org.pollex.model.design.Retoning;
 import org.pollex.model.design.ShapeKind;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
@@ -77,6 +78,13 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     private EClass placementEClass = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    private EClass retoningEClass = null;
 
     /**
      * <!-- begin-user-doc -->
@@ -556,6 +564,136 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
+    public EReference getPlacement_Retoning() {
+        return (EReference)placementEClass.getEStructuralFeatures().get(5);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EClass getRetoning() {
+        return retoningEClass;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Mark() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(0);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Sha256() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(1);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Made() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(2);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Choices() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(3);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Keyline() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(4);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Grow() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(5);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_X() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(6);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Y() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(7);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Scale() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(8);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Turn() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(9);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Mirror() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(10);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EClass getAssignment() {
         return assignmentEClass;
     }
@@ -859,6 +997,20 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(placementEClass, PLACEMENT__GROUND);
         createEAttribute(placementEClass, PLACEMENT__LEAVE_OUT);
         createEReference(placementEClass, PLACEMENT__ASSIGNMENTS);
+        createEReference(placementEClass, PLACEMENT__RETONING);
+
+        retoningEClass = createEClass(RETONING);
+        createEAttribute(retoningEClass, RETONING__MARK);
+        createEAttribute(retoningEClass, RETONING__SHA256);
+        createEAttribute(retoningEClass, RETONING__MADE);
+        createEAttribute(retoningEClass, RETONING__CHOICES);
+        createEAttribute(retoningEClass, RETONING__KEYLINE);
+        createEAttribute(retoningEClass, RETONING__GROW);
+        createEAttribute(retoningEClass, RETONING__X);
+        createEAttribute(retoningEClass, RETONING__Y);
+        createEAttribute(retoningEClass, RETONING__SCALE);
+        createEAttribute(retoningEClass, RETONING__TURN);
+        createEAttribute(retoningEClass, RETONING__MIRROR);
 
         assignmentEClass = createEClass(ASSIGNMENT);
         createEAttribute(assignmentEClass, ASSIGNMENT__COLOUR);
@@ -966,6 +1118,20 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getPlacement_Ground(), ecorePackage.getEString(), "ground", "#ffffff", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getPlacement_LeaveOut(), ecorePackage.getEDouble(), "leaveOut", "0.0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEReference(getPlacement_Assignments(), this.getAssignment(), null, "assignments", null, 0, -1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEReference(getPlacement_Retoning(), this.getRetoning(), null, "retoning", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+        initEClass(retoningEClass, Retoning.class, "Retoning", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+        initEAttribute(getRetoning_Mark(), ecorePackage.getEString(), "mark", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Made(), ecorePackage.getEString(), "made", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Choices(), ecorePackage.getEString(), "choices", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Keyline(), ecorePackage.getEString(), "keyline", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Grow(), ecorePackage.getEBoolean(), "grow", "false", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_X(), ecorePackage.getEDouble(), "x", "0.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Y(), ecorePackage.getEDouble(), "y", "0.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Scale(), ecorePackage.getEDouble(), "scale", "1.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Turn(), ecorePackage.getEDouble(), "turn", "0.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Mirror(), ecorePackage.getEBoolean(), "mirror", "false", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(assignmentEClass, Assignment.class, "Assignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getAssignment_Colour(), ecorePackage.getEString(), "colour", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
 import org.pollex.model.design.Assignment;
 import org.pollex.model.design.DesignPackage;
 import org.pollex.model.design.Placement;
+import org.pollex.model.design.Retoning;
 
 /**
  * <!-- begin-user-doc -->
@@ -38,6 +39,7 @@ import org.pollex.model.design.Placement;
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getGround <em>Ground</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getLeaveOut <em>Leave Out</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getAssignments <em>Assignments</em>}</li>
+ *   <li>{@link org.pollex.model.design.impl.PlacementImpl#getRetoning <em>Retoning</em>}</li>
  * </ul>
  *
  * @generated
@@ -132,6 +134,16 @@ public class PlacementImpl extends MarkImpl implements Placement {
      * @ordered
      */
     protected EList<Assignment> assignments;
+
+    /**
+     * The cached value of the '{@link #getRetoning() <em>Retoning</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getRetoning()
+     * @generated
+     * @ordered
+     */
+    protected Retoning retoning;
 
     /**
      * <!-- begin-user-doc -->
@@ -263,10 +275,57 @@ public class PlacementImpl extends MarkImpl implements Placement {
      * @generated
      */
     @Override
+    public Retoning getRetoning() {
+        return retoning;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    public NotificationChain basicSetRetoning(Retoning newRetoning, NotificationChain msgs) {
+        Retoning oldRetoning = retoning;
+        retoning = newRetoning;
+        if (eNotificationRequired()) {
+            ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, DesignPackage.PLACEMENT__RETONING, oldRetoning, newRetoning);
+            if (msgs == null) msgs = notification; else msgs.add(notification);
+        }
+        return msgs;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setRetoning(Retoning newRetoning) {
+        if (newRetoning != retoning) {
+            NotificationChain msgs = null;
+            if (retoning != null)
+                msgs = ((InternalEObject)retoning).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - DesignPackage.PLACEMENT__RETONING, null, msgs);
+            if (newRetoning != null)
+                msgs = ((InternalEObject)newRetoning).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - DesignPackage.PLACEMENT__RETONING, null, msgs);
+            msgs = basicSetRetoning(newRetoning, msgs);
+            if (msgs != null) msgs.dispatch();
+        }
+        else if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, DesignPackage.PLACEMENT__RETONING, newRetoning, newRetoning));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
         switch (featureID) {
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 return ((InternalEList<?>)getAssignments()).basicRemove(otherEnd, msgs);
+            case DesignPackage.PLACEMENT__RETONING:
+                return basicSetRetoning(null, msgs);
         }
         return super.eInverseRemove(otherEnd, featureID, msgs);
     }
@@ -289,6 +348,8 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 return getLeaveOut();
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 return getAssignments();
+            case DesignPackage.PLACEMENT__RETONING:
+                return getRetoning();
         }
         return super.eGet(featureID, resolve, coreType);
     }
@@ -318,6 +379,9 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 getAssignments().clear();
                 getAssignments().addAll((Collection<? extends Assignment>)newValue);
                 return;
+            case DesignPackage.PLACEMENT__RETONING:
+                setRetoning((Retoning)newValue);
+                return;
         }
         super.eSet(featureID, newValue);
     }
@@ -345,6 +409,9 @@ public class PlacementImpl extends MarkImpl implements Placement {
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 getAssignments().clear();
                 return;
+            case DesignPackage.PLACEMENT__RETONING:
+                setRetoning((Retoning)null);
+                return;
         }
         super.eUnset(featureID);
     }
@@ -367,6 +434,8 @@ public class PlacementImpl extends MarkImpl implements Placement {
                 return leaveOut != LEAVE_OUT_EDEFAULT;
             case DesignPackage.PLACEMENT__ASSIGNMENTS:
                 return assignments != null && !assignments.isEmpty();
+            case DesignPackage.PLACEMENT__RETONING:
+                return retoning != null;
         }
         return super.eIsSet(featureID);
     }

@@ -92,6 +92,10 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
                 return createPlacementAdapter();
             }
             @Override
+            public Adapter caseRetoning(Retoning object) {
+                return createRetoningAdapter();
+            }
+            @Override
             public Adapter caseAssignment(Assignment object) {
                 return createAssignmentAdapter();
             }
@@ -198,6 +202,20 @@ public class DesignAdapterFactory extends AdapterFactoryImpl {
      * @generated
      */
     public Adapter createPlacementAdapter() {
+        return null;
+    }
+
+    /**
+     * Creates a new adapter for an object of class '{@link org.pollex.model.design.Retoning <em>Retoning</em>}'.
+     * <!-- begin-user-doc -->
+     * This default implementation returns null so that we can easily ignore cases;
+     * it's useful to ignore a case when inheritance will catch all the cases anyway.
+     * <!-- end-user-doc -->
+     * @return the new adapter.
+     * @see org.pollex.model.design.Retoning
+     * @generated
+     */
+    public Adapter createRetoningAdapter() {
         return null;
     }
 

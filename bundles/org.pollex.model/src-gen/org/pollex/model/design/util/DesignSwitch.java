@@ -101,6 +101,12 @@ public class DesignSwitch<T> extends Switch<T> {
                 if (result == null) result = defaultCase(theEObject);
                 return result;
             }
+            case DesignPackage.RETONING: {
+                Retoning retoning = (Retoning)theEObject;
+                T result = caseRetoning(retoning);
+                if (result == null) result = defaultCase(theEObject);
+                return result;
+            }
             case DesignPackage.ASSIGNMENT: {
                 Assignment assignment = (Assignment)theEObject;
                 T result = caseAssignment(assignment);
@@ -210,6 +216,21 @@ public class DesignSwitch<T> extends Switch<T> {
      * @generated
      */
     public T casePlacement(Placement object) {
+        return null;
+    }
+
+    /**
+     * Returns the result of interpreting the object as an instance of '<em>Retoning</em>'.
+     * <!-- begin-user-doc -->
+     * This implementation returns null;
+     * returning a non-null result will terminate the switch.
+     * <!-- end-user-doc -->
+     * @param object the target of the switch.
+     * @return the result of interpreting the object as an instance of '<em>Retoning</em>'.
+     * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+     * @generated
+     */
+    public T caseRetoning(Retoning object) {
         return null;
     }
 
