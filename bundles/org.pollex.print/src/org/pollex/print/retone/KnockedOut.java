@@ -10,9 +10,9 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * Dark parts with the small light pieces that were knocked out of them given back: a ribbon that carries lettering is as
- * wide as the ribbon, not as the rests between its letters. The counters of lettering are no such pieces: they are few
- * in each part, and as wide as the strokes round them.
+ * Dark parts with the small light pieces that were knocked out of them given back: a ribbon that carries lettering is
+ * as wide as the ribbon, not as the rests between its letters. The counters of lettering are no such pieces: they are
+ * few in each part, and as wide as the strokes round them.
  */
 final class KnockedOut {
 
