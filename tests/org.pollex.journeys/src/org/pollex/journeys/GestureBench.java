@@ -8,6 +8,8 @@ package org.pollex.journeys;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -119,12 +121,15 @@ class GestureBench {
         Window.mouse(canvas, SWT.MouseDown, from[0], from[1], 1, 0);
         Window.idle();
         double[] busy = new double[STEPS];
+        double[] own = new double[STEPS];
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         int missed = 0;
         int most = 0;
         for (int step = 0; step < STEPS; step++) {
             int[] at = way.at(step + 1);
             painted = false;
             long begin = System.nanoTime();
+            long work = threads.getCurrentThreadCpuTime();
             Window.mouse(canvas, SWT.MouseMove, at[0], at[1], 0, SWT.BUTTON1);
             long spent = System.nanoTime() - begin;
             boolean more = true;
@@ -143,15 +148,19 @@ class GestureBench {
             missed += painted ? 0 : 1;
             most = Math.max(most, editor.live().marked());
             busy[step] = spent / 1e6;
+            own[step] = (threads.getCurrentThreadCpuTime() - work) / 1e6;
         }
         int[] last = way.at(STEPS);
         Window.mouse(canvas, SWT.MouseUp, last[0], last[1], 1, SWT.BUTTON1);
         Window.idle();
         double[] kept = Arrays.copyOfRange(busy, WARMING, STEPS);
+        double[] worked = Arrays.copyOfRange(own, WARMING, STEPS);
         Arrays.sort(kept);
-        System.out.printf(Locale.ROOT, "%s %d %% busy ms median %.1f p95 %.1f most %.1f; places %d; unpainted %d;"
-                + " mark %d x %d px%n", gesture, percent, kept[kept.length / 2], kept[kept.length * 95 / 100],
-                kept[kept.length - 1], most, missed, box(mark).width, box(mark).height);
+        Arrays.sort(worked);
+        System.out.printf(Locale.ROOT, "%s %d %% busy ms median %.1f p95 %.1f most %.1f; of it work of the thread median"
+                + " %.1f p95 %.1f; places %d; unpainted %d; mark %d x %d px%n", gesture, percent,
+                kept[kept.length / 2], kept[kept.length * 95 / 100], kept[kept.length - 1], worked[worked.length / 2],
+                worked[worked.length * 95 / 100], most, missed, box(mark).width, box(mark).height);
     }
 
     private static void rest() {
