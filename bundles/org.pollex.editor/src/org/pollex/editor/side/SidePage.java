@@ -47,6 +47,7 @@ import org.pollex.editor.setting.Amount;
 import org.pollex.editor.setting.Choices;
 import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.CrispRoot;
+import org.pollex.editor.view.CrispViewer;
 import org.pollex.editor.view.GridFigure;
 import org.pollex.editor.view.RulerCanvas;
 import org.pollex.editor.view.Scale;
@@ -74,7 +75,7 @@ public final class SidePage implements SideScene {
     private final Composite area;
     private final Composite footer;
     private final CrispRoot root = new CrispRoot();
-    private final ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
+    private final ScrollingGraphicalViewer viewer = new CrispViewer();
     private final ItemFigure.ZonesFigure zones = new ItemFigure.ZonesFigure(() -> root.getZoomManager().getZoom());
     private final GridFigure grid = new GridFigure(() -> root.getZoomManager().getZoom());
     private final GuideLines guideLines;

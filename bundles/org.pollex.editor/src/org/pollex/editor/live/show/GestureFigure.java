@@ -9,6 +9,7 @@ package org.pollex.editor.live.show;
 import java.util.List;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.PrecisionPoint;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -42,6 +43,7 @@ final class GestureFigure extends Figure {
     private final java.util.function.DoubleSupplier zoom;
     private Pose pose = new Pose(0, 0, 1, 0, false);
     private List<ThinPlace> places = List.of();
+    private LinesPicture picture;
     private Geometry off;
     private Geometry wear;
 
@@ -71,9 +73,18 @@ final class GestureFigure extends Figure {
         setVisible(true);
     }
 
+    /** Takes the thin places as a picture, null when they are to be drawn line by line; the figure disposes it. */
+    void picture(LinesPicture drawn) {
+        if (picture != null) {
+            picture.image().dispose();
+        }
+        picture = drawn;
+    }
+
     /** The gesture ended. */
     void end() {
         setVisible(false);
+        picture(null);
         places = List.of();
         off = null;
         wear = null;
@@ -105,6 +116,31 @@ final class GestureFigure extends Figure {
         AffineTransformation placing = ZoneParts.placing(pose);
         tint(graphics, placing, wear, Tone.WARNING, Hatch.Kind.SINGLE);
         tint(graphics, placing, off, Tone.ERROR, Hatch.Kind.CROSSED);
+        if (picture == null) {
+            paintLines(graphics, placing);
+        } else {
+            paintPicture(graphics);
+        }
+    }
+
+    private void paintPicture(Graphics graphics) {
+        double now = zoom.getAsDouble();
+        Pose then = picture.pose();
+        PrecisionPoint middle = new PrecisionPoint(pose.x() * Scale.UM, pose.y() * Scale.UM);
+        translateToAbsolute(middle);
+        graphics.pushState();
+        // on whole pixels, where it is drawn as it is
+        graphics.translate((float) (pose.x() * Scale.UM + (Math.rint(middle.preciseX) - middle.preciseX) / now),
+                (float) (pose.y() * Scale.UM + (Math.rint(middle.preciseY) - middle.preciseY) / now));
+        if (pose.turn() != then.turn()) {
+            graphics.rotate((float) (pose.turn() - then.turn()));
+        }
+        graphics.scale((float) (pose.scale() * Scale.UM / (then.scale() * picture.zoom())));
+        graphics.drawImage(picture.image(), picture.left(), picture.top());
+        graphics.popState();
+    }
+
+    private void paintLines(Graphics graphics, AffineTransformation placing) {
         double px = 1 / zoom.getAsDouble();
         double cell = CELL * px / (Scale.UM * pose.scale());
         Path lines = new Path(Display.getCurrent());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -39,6 +40,7 @@ import org.pollex.editor.setting.Choices;
 import org.pollex.editor.setting.LeastShown;
 import org.pollex.editor.side.Shown;
 import org.pollex.editor.side.SidePage;
+import org.pollex.editor.view.Scale;
 import org.pollex.editor.part.MarkPart;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
@@ -55,6 +57,8 @@ import org.pollex.print.item.ItemFace;
 public final class LiveFindings implements SidePage.PreviewListener, SessionListener {
 
     private static final double FAR = 200;
+    /** Measuring leaves half of a processor to the gesture, but answers that often, ms. */
+    private static final long MOST_PAUSE = 60;
 
     private final SidePage page;
     private final DesignSession session;
@@ -65,6 +69,10 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private MarkMeasure measured;
     private List<ThinPlace> thin = List.of();
     private double thinScale = -1;
+    private int gestures;
+    private volatile long pause;
+    private Ask drawnFor;
+    private List<ThinPlace> drawnOf;
     private RestOfSide rest = RestOfSide.NONE;
     private Known restOf;
     private String restWithout = "";
@@ -87,7 +95,12 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
 
     /** What to find out; zones only where the hull reaches them. */
     private record Ask(MarkLook look, double now, Pose pose, Limits limits, Geometry off, Geometry wear,
-            Optional<Known> known, String face, String id, Readout before) {
+            Optional<Known> known, String face, String id, Readout before, double zoom, int gesture) {
+
+        boolean looksLike(Ask other) {
+            return other != null && gesture == other.gesture && zoom == other.zoom && pose.scale() == other.pose.scale()
+                    && pose.turn() == other.pose.turn() && pose.mirror() == other.pose.mirror();
+        }
 
         Optional<PrintedSide> side() {
             return known.flatMap(each -> each.printed().side(face));
@@ -164,6 +177,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         MarkLook look = page.look(moved);
         if (mark != moved) {
             mark = moved;
+            gestures++;
             places = List.of();
             parts = new Parts(null, null);
             live = exact;
@@ -178,8 +192,8 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
         Limits limits = limits();
         if (limits != null && !look.areas().isEmpty()) {
             newest.set(new Ask(look, moved.getScale(), at, limits, offZone, wearZone, session.known(), page.face(),
-                    String.valueOf(moved.getId()), exact));
-            measuring.schedule();
+                    String.valueOf(moved.getId()), exact, page.root().getZoomManager().getZoom() * Scale.UM, gestures));
+            measuring.schedule(pause);
         }
         draw();
     }
@@ -293,6 +307,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             if (ask == null) {
                 return Status.OK_STATUS;
             }
+            long begin = System.nanoTime();
             try {
                 List<Geometry> areas = ask.look().areas().stream().map(MarkLook.Area::area).toList();
                 Parts cut = new Parts(ask.off() == null ? null : ZoneParts.in(areas, ask.pose(), ask.off()),
@@ -306,20 +321,34 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
                     thin = measured.places(ask.pose().scale());
                     thinScale = ask.pose().scale();
                 }
-                List<ThinPlace> found = thin;
-                Readout numbers = numbers(ask, areas, cut);
-                soon(() -> {
-                    if (mark != null && page.look(mark) == ask.look()) {
-                        places = found;
-                        parts = cut;
-                        live = numbers;
-                        draw();
-                    }
-                });
+                show(ask, cut, numbers(ask, areas, cut));
             } catch (RuntimeException e) {
                 ILog.of(LiveFindings.class).error("A mark could not be measured", e);
             }
+            pause = Math.min(MOST_PAUSE, TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begin));
             return Status.OK_STATUS;
+        }
+
+        private void show(Ask ask, Parts cut, Readout numbers) {
+            List<ThinPlace> found = thin;
+            boolean anew = !ask.looksLike(drawnFor) || found != drawnOf;
+            LinesPicture lines = anew ? LinesPicture.of(page.control().getDisplay(), found, ask.pose(), ask.zoom())
+                    .orElse(null) : null;
+            drawnFor = ask;
+            drawnOf = found;
+            soon(() -> {
+                if (mark != null && gestures == ask.gesture() && page.look(mark) == ask.look()) {
+                    if (anew) {
+                        gesture.picture(lines);
+                    }
+                    places = found;
+                    parts = cut;
+                    live = numbers;
+                    draw();
+                } else if (lines != null) {
+                    lines.image().dispose();
+                }
+            });
         }
 
         private Readout numbers(Ask ask, List<Geometry> areas, Parts cut) {
