@@ -55,7 +55,12 @@ public final class Srgb {
 
     /** XYZ under D65 of a colour. */
     public static Xyz xyz(int rgb) {
-        return new Xyz(light(rgb >> 16), light(rgb >> 8), light(rgb)).times(TO_XYZ);
+        return xyz(light(rgb >> 16), light(rgb >> 8), light(rgb));
+    }
+
+    /** XYZ under D65 of light in red, green and blue, 1 each for white. */
+    public static Xyz xyz(double red, double green, double blue) {
+        return new Xyz(red, green, blue).times(TO_XYZ);
     }
 
     /** CIELAB D50 of a colour. */

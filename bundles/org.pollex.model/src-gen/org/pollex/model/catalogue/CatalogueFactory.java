@@ -98,6 +98,24 @@ public interface CatalogueFactory extends EFactory {
     Texture createTexture();
 
     /**
+     * Returns a new object of class '<em>Photo Area</em>'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return a new object of class '<em>Photo Area</em>'.
+     * @generated
+     */
+    PhotoArea createPhotoArea();
+
+    /**
+     * Returns a new object of class '<em>Grey Patch</em>'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return a new object of class '<em>Grey Patch</em>'.
+     * @generated
+     */
+    GreyPatch createGreyPatch();
+
+    /**
      * Returns a new object of class '<em>Ink</em>'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->

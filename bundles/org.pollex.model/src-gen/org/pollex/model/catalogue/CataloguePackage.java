@@ -736,13 +736,168 @@ public interface CataloguePackage extends EPackage {
     int TEXTURE__COLOURS = 5;
 
     /**
+     * The feature id for the '<em><b>Crop</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int TEXTURE__CROP = 6;
+
+    /**
+     * The feature id for the '<em><b>Grey</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int TEXTURE__GREY = 7;
+
+    /**
      * The number of structural features of the '<em>Texture</em>' class.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int TEXTURE_FEATURE_COUNT = 6;
+    int TEXTURE_FEATURE_COUNT = 8;
+
+    /**
+     * The meta object id for the '{@link org.pollex.model.catalogue.impl.PhotoAreaImpl <em>Photo Area</em>}' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.catalogue.impl.PhotoAreaImpl
+     * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getPhotoArea()
+     * @generated
+     */
+    int PHOTO_AREA = 9;
+
+    /**
+     * The feature id for the '<em><b>X</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA__X = 0;
+
+    /**
+     * The feature id for the '<em><b>Y</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA__Y = 1;
+
+    /**
+     * The feature id for the '<em><b>Width</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA__WIDTH = 2;
+
+    /**
+     * The feature id for the '<em><b>Height</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA__HEIGHT = 3;
+
+    /**
+     * The feature id for the '<em><b>Unit</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA__UNIT = 4;
+
+    /**
+     * The number of structural features of the '<em>Photo Area</em>' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int PHOTO_AREA_FEATURE_COUNT = 5;
+
+    /**
+     * The meta object id for the '{@link org.pollex.model.catalogue.impl.GreyPatchImpl <em>Grey Patch</em>}' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.catalogue.impl.GreyPatchImpl
+     * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getGreyPatch()
+     * @generated
+     */
+    int GREY_PATCH = 10;
+
+    /**
+     * The feature id for the '<em><b>X</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__X = PHOTO_AREA__X;
+
+    /**
+     * The feature id for the '<em><b>Y</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__Y = PHOTO_AREA__Y;
+
+    /**
+     * The feature id for the '<em><b>Width</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__WIDTH = PHOTO_AREA__WIDTH;
+
+    /**
+     * The feature id for the '<em><b>Height</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__HEIGHT = PHOTO_AREA__HEIGHT;
+
+    /**
+     * The feature id for the '<em><b>Unit</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__UNIT = PHOTO_AREA__UNIT;
+
+    /**
+     * The feature id for the '<em><b>Lightness</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH__LIGHTNESS = PHOTO_AREA_FEATURE_COUNT + 0;
+
+    /**
+     * The number of structural features of the '<em>Grey Patch</em>' class.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int GREY_PATCH_FEATURE_COUNT = PHOTO_AREA_FEATURE_COUNT + 1;
 
     /**
      * The meta object id for the '{@link org.pollex.model.catalogue.impl.InkImpl <em>Ink</em>}' class.
@@ -752,7 +907,7 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getInk()
      * @generated
      */
-    int INK = 9;
+    int INK = 11;
 
     /**
      * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -852,7 +1007,7 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getMethod()
      * @generated
      */
-    int METHOD = 10;
+    int METHOD = 12;
 
     /**
      * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1042,7 +1197,17 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getZoneKind()
      * @generated
      */
-    int ZONE_KIND = 11;
+    int ZONE_KIND = 13;
+
+    /**
+     * The meta object id for the '{@link org.pollex.model.catalogue.PhotoUnit <em>Photo Unit</em>}' enum.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see org.pollex.model.catalogue.PhotoUnit
+     * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getPhotoUnit()
+     * @generated
+     */
+    int PHOTO_UNIT = 14;
 
     /**
      * The meta object id for the '{@link org.pollex.model.catalogue.TextureKind <em>Texture Kind</em>}' enum.
@@ -1052,7 +1217,7 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getTextureKind()
      * @generated
      */
-    int TEXTURE_KIND = 12;
+    int TEXTURE_KIND = 15;
 
     /**
      * The meta object id for the '{@link org.pollex.model.catalogue.InkKind <em>Ink Kind</em>}' enum.
@@ -1062,7 +1227,7 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getInkKind()
      * @generated
      */
-    int INK_KIND = 13;
+    int INK_KIND = 16;
 
     /**
      * The meta object id for the '<em>Lab Colour</em>' data type.
@@ -1072,7 +1237,7 @@ public interface CataloguePackage extends EPackage {
      * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getLabColour()
      * @generated
      */
-    int LAB_COLOUR = 14;
+    int LAB_COLOUR = 17;
 
 
     /**
@@ -1628,6 +1793,114 @@ public interface CataloguePackage extends EPackage {
     EAttribute getTexture_Colours();
 
     /**
+     * Returns the meta object for the containment reference '{@link org.pollex.model.catalogue.Texture#getCrop <em>Crop</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the containment reference '<em>Crop</em>'.
+     * @see org.pollex.model.catalogue.Texture#getCrop()
+     * @see #getTexture()
+     * @generated
+     */
+    EReference getTexture_Crop();
+
+    /**
+     * Returns the meta object for the containment reference '{@link org.pollex.model.catalogue.Texture#getGrey <em>Grey</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the containment reference '<em>Grey</em>'.
+     * @see org.pollex.model.catalogue.Texture#getGrey()
+     * @see #getTexture()
+     * @generated
+     */
+    EReference getTexture_Grey();
+
+    /**
+     * Returns the meta object for class '{@link org.pollex.model.catalogue.PhotoArea <em>Photo Area</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for class '<em>Photo Area</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea
+     * @generated
+     */
+    EClass getPhotoArea();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.PhotoArea#getX <em>X</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>X</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea#getX()
+     * @see #getPhotoArea()
+     * @generated
+     */
+    EAttribute getPhotoArea_X();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.PhotoArea#getY <em>Y</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Y</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea#getY()
+     * @see #getPhotoArea()
+     * @generated
+     */
+    EAttribute getPhotoArea_Y();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.PhotoArea#getWidth <em>Width</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Width</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea#getWidth()
+     * @see #getPhotoArea()
+     * @generated
+     */
+    EAttribute getPhotoArea_Width();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.PhotoArea#getHeight <em>Height</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Height</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea#getHeight()
+     * @see #getPhotoArea()
+     * @generated
+     */
+    EAttribute getPhotoArea_Height();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.PhotoArea#getUnit <em>Unit</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Unit</em>'.
+     * @see org.pollex.model.catalogue.PhotoArea#getUnit()
+     * @see #getPhotoArea()
+     * @generated
+     */
+    EAttribute getPhotoArea_Unit();
+
+    /**
+     * Returns the meta object for class '{@link org.pollex.model.catalogue.GreyPatch <em>Grey Patch</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for class '<em>Grey Patch</em>'.
+     * @see org.pollex.model.catalogue.GreyPatch
+     * @generated
+     */
+    EClass getGreyPatch();
+
+    /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.catalogue.GreyPatch#getLightness <em>Lightness</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Lightness</em>'.
+     * @see org.pollex.model.catalogue.GreyPatch#getLightness()
+     * @see #getGreyPatch()
+     * @generated
+     */
+    EAttribute getGreyPatch_Lightness();
+
+    /**
      * Returns the meta object for class '{@link org.pollex.model.catalogue.Ink <em>Ink</em>}'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -1854,6 +2127,16 @@ public interface CataloguePackage extends EPackage {
      * @generated
      */
     EEnum getZoneKind();
+
+    /**
+     * Returns the meta object for enum '{@link org.pollex.model.catalogue.PhotoUnit <em>Photo Unit</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for enum '<em>Photo Unit</em>'.
+     * @see org.pollex.model.catalogue.PhotoUnit
+     * @generated
+     */
+    EEnum getPhotoUnit();
 
     /**
      * Returns the meta object for enum '{@link org.pollex.model.catalogue.TextureKind <em>Texture Kind</em>}'.
@@ -2334,6 +2617,90 @@ public interface CataloguePackage extends EPackage {
         EAttribute TEXTURE__COLOURS = eINSTANCE.getTexture_Colours();
 
         /**
+         * The meta object literal for the '<em><b>Crop</b></em>' containment reference feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EReference TEXTURE__CROP = eINSTANCE.getTexture_Crop();
+
+        /**
+         * The meta object literal for the '<em><b>Grey</b></em>' containment reference feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EReference TEXTURE__GREY = eINSTANCE.getTexture_Grey();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.catalogue.impl.PhotoAreaImpl <em>Photo Area</em>}' class.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.catalogue.impl.PhotoAreaImpl
+         * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getPhotoArea()
+         * @generated
+         */
+        EClass PHOTO_AREA = eINSTANCE.getPhotoArea();
+
+        /**
+         * The meta object literal for the '<em><b>X</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PHOTO_AREA__X = eINSTANCE.getPhotoArea_X();
+
+        /**
+         * The meta object literal for the '<em><b>Y</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PHOTO_AREA__Y = eINSTANCE.getPhotoArea_Y();
+
+        /**
+         * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PHOTO_AREA__WIDTH = eINSTANCE.getPhotoArea_Width();
+
+        /**
+         * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PHOTO_AREA__HEIGHT = eINSTANCE.getPhotoArea_Height();
+
+        /**
+         * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute PHOTO_AREA__UNIT = eINSTANCE.getPhotoArea_Unit();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.catalogue.impl.GreyPatchImpl <em>Grey Patch</em>}' class.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.catalogue.impl.GreyPatchImpl
+         * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getGreyPatch()
+         * @generated
+         */
+        EClass GREY_PATCH = eINSTANCE.getGreyPatch();
+
+        /**
+         * The meta object literal for the '<em><b>Lightness</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute GREY_PATCH__LIGHTNESS = eINSTANCE.getGreyPatch_Lightness();
+
+        /**
          * The meta object literal for the '{@link org.pollex.model.catalogue.impl.InkImpl <em>Ink</em>}' class.
          * <!-- begin-user-doc -->
          * <!-- end-user-doc -->
@@ -2506,6 +2873,16 @@ public interface CataloguePackage extends EPackage {
          * @generated
          */
         EEnum ZONE_KIND = eINSTANCE.getZoneKind();
+
+        /**
+         * The meta object literal for the '{@link org.pollex.model.catalogue.PhotoUnit <em>Photo Unit</em>}' enum.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @see org.pollex.model.catalogue.PhotoUnit
+         * @see org.pollex.model.catalogue.impl.CataloguePackageImpl#getPhotoUnit()
+         * @generated
+         */
+        EEnum PHOTO_UNIT = eINSTANCE.getPhotoUnit();
 
         /**
          * The meta object literal for the '{@link org.pollex.model.catalogue.TextureKind <em>Texture Kind</em>}' enum.

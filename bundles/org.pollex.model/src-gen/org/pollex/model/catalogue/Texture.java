@@ -31,6 +31,8 @@ import org.pollex.model.LabColour;
  *   <li>{@link org.pollex.model.catalogue.Texture#getAmount <em>Amount</em>}</li>
  *   <li>{@link org.pollex.model.catalogue.Texture#getPicture <em>Picture</em>}</li>
  *   <li>{@link org.pollex.model.catalogue.Texture#getColours <em>Colours</em>}</li>
+ *   <li>{@link org.pollex.model.catalogue.Texture#getCrop <em>Crop</em>}</li>
+ *   <li>{@link org.pollex.model.catalogue.Texture#getGrey <em>Grey</em>}</li>
  * </ul>
  *
  * @see org.pollex.model.catalogue.CataloguePackage#getTexture()
@@ -67,7 +69,7 @@ public interface Texture extends EObject {
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * <!-- begin-model-doc -->
-     * Size of the pattern in mm.
+     * Size of the pattern in mm; of a swatch picture the width of all of it.
      * <!-- end-model-doc -->
      * @return the value of the '<em>Scale</em>' attribute.
      * @see #setScale(double)
@@ -173,5 +175,53 @@ public interface Texture extends EObject {
      * @generated
      */
     EList<LabColour> getColours();
+
+    /**
+     * Returns the value of the '<em><b>Crop</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * The part of the swatch picture that shows the stock; unset for all of it.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Crop</em>' containment reference.
+     * @see #setCrop(PhotoArea)
+     * @see org.pollex.model.catalogue.CataloguePackage#getTexture_Crop()
+     * @generated
+     */
+    PhotoArea getCrop();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.catalogue.Texture#getCrop <em>Crop</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Crop</em>' containment reference.
+     * @see #getCrop()
+     * @generated
+     */
+    void setCrop(PhotoArea value);
+
+    /**
+     * Returns the value of the '<em><b>Grey</b></em>' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * What the white balance of the swatch picture is taken from; unset to leave its colours alone.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Grey</em>' containment reference.
+     * @see #setGrey(GreyPatch)
+     * @see org.pollex.model.catalogue.CataloguePackage#getTexture_Grey()
+     * @generated
+     */
+    GreyPatch getGrey();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.catalogue.Texture#getGrey <em>Grey</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Grey</em>' containment reference.
+     * @see #getGrey()
+     * @generated
+     */
+    void setGrey(GreyPatch value);
 
 } // Texture

@@ -19,8 +19,10 @@ import org.pollex.model.catalogue.Face;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.PhotoArea;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.catalogue.Setting;
+import org.pollex.model.catalogue.Texture;
 import org.pollex.model.catalogue.TextureKind;
 
 /** Finds what is wrong in catalogues: ids twice in one, references to nothing, entries without their numbers. */
@@ -115,6 +117,26 @@ final class CatalogueProblems {
         if (material.getTexture() != null && material.getTexture().getKind() == TextureKind.SWATCH
                 && (material.getTexture().getPicture() == null || material.getTexture().getPicture().isBlank())) {
             add(material, "has a swatch texture without a picture; name the picture.");
+        }
+        if (material.getTexture() != null) {
+            photo(material, material.getTexture());
+        }
+    }
+
+    private void photo(Material material, Texture texture) {
+        if (texture.getKind() != TextureKind.SWATCH && (texture.getCrop() != null || texture.getGrey() != null)) {
+            add(material, "has a crop or a grey patch but no swatch texture; make it one or remove them.");
+        }
+        area(material, "crop", texture.getCrop());
+        area(material, "grey patch", texture.getGrey());
+        if (texture.getGrey() != null && !(texture.getGrey().getLightness() > 0)) {
+            add(material, "has a grey patch without a lightness; give it the L* that the grey is known to have.");
+        }
+    }
+
+    private void area(Material material, String what, PhotoArea area) {
+        if (area != null && !(area.getWidth() > 0 && area.getHeight() > 0)) {
+            add(material, "has a " + what + " without a width or a height; give it both.");
         }
     }
 

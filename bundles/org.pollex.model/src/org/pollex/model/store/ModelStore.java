@@ -11,7 +11,9 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 import org.pollex.model.store.StoreException.Reason;
 
 /**
@@ -105,9 +107,14 @@ public final class ModelStore<T extends EObject> {
                 "there is no such file; check the name and the folder.");
     }
 
-    /** The model in a file, when it will not be saved again. */
+    /**
+     * The model in a file, when it will not be saved again. Its resource has the address of the file, so that what is
+     * named relative to it can be found.
+     */
     public T load(Path file) throws StoreException {
-        return open(file).model();
+        T model = open(file).model();
+        new ResourceImpl(URI.createFileURI(file.toAbsolutePath().toString())).getContents().add(model);
+        return model;
     }
 
     /**

@@ -52,6 +52,8 @@ final class ValueRules {
     private static final Range POSITIVE = new Range(value -> value > 0, "a number above 0");
     private static final Range NOT_NEGATIVE = new Range(value -> value >= 0, "a number not below 0");
     private static final Range SHARE = new Range(value -> value >= 0 && value <= 1, "a number from 0 to 1");
+    private static final Range LIGHTNESS = new Range(value -> value >= 0 && value <= 100,
+            "a lightness L* from 0 to 100");
     private static final Map<EAttribute, Range> RANGES = ranges();
     private static final Map<EAttribute, Shape> SHAPES = shapes();
 
@@ -78,6 +80,11 @@ final class ValueRules {
         all.put(catalogue.getMaterial_WearFactor(), POSITIVE);
         all.put(catalogue.getTexture_Scale(), POSITIVE);
         all.put(catalogue.getTexture_Amount(), NOT_NEGATIVE);
+        all.put(catalogue.getPhotoArea_X(), NOT_NEGATIVE);
+        all.put(catalogue.getPhotoArea_Y(), NOT_NEGATIVE);
+        all.put(catalogue.getPhotoArea_Width(), NOT_NEGATIVE);
+        all.put(catalogue.getPhotoArea_Height(), NOT_NEGATIVE);
+        all.put(catalogue.getGreyPatch_Lightness(), LIGHTNESS);
         all.put(catalogue.getInk_Film(), NOT_NEGATIVE);
         for (EAttribute limit : catalogue.getMethod().getEAttributes()) {
             if (Number.class.isAssignableFrom(boxed(limit.getEAttributeType()))) {

@@ -25,7 +25,8 @@ import org.pollex.print.PrintedTones;
  * for each colour of the palette, and a picture is a look-up. Coordinates are those of a face, in mm; a pattern goes
  * through the body, so a back shows it mirrored. The same seed gives the same surface. Safe for threads.
  *
- * <p>A swatch picture is looked for beside the catalogue of the material; its scale is the width of the picture in mm.
+ * <p>A swatch picture is looked for beside the catalogue of the material; its scale is the width of the whole picture
+ * in mm. It can be cropped to what shows the stock, and balanced by a grey that lies in it.
  * When it cannot be read the surface is plain, and {@link #problem()} says why.
  */
 public final class Stock {
@@ -65,7 +66,7 @@ public final class Stock {
             case TORTOISE -> new Shades(colours, Shades.tortoise(noise, scale));
             case PEARL -> new Shades(colours, Shades.pearl(noise, scale));
             case BRUSHED -> new Shades(colours, Shades.brushed(noise, scale));
-            case SWATCH -> SwatchPattern.read(picture(material), scale);
+            case SWATCH -> SwatchPattern.read(picture(material), texture);
             case FLAT -> plain(material);
         };
     }

@@ -6,20 +6,26 @@
  */
 package org.pollex.print.stock;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import javax.imageio.ImageIO;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
+import org.pollex.model.catalogue.Texture;
 
-/** A photograph of the stock, laid out again and again, every other time mirrored so that no edge shows. */
+/**
+ * A photograph of the stock, or the part of it that shows the stock, laid out again and again, every other time
+ * mirrored so that no edge shows. Colours that are nearly alike are one, the mean of their light.
+ */
 final class SwatchPattern implements Pattern {
 
-    private static final long PIXELS_MAX = 16_000_000;
+    private static final int CELLS = 1 << 15;
+    private static final double[] LIGHT = new double[256];
+
+    static {
+        for (int i = 0; i < 256; i++) {
+            LIGHT[i] = Srgb.decode(i / 255.0);
+        }
+    }
 
     private final int width;
     private final int height;
@@ -27,48 +33,46 @@ final class SwatchPattern implements Pattern {
     private final short[] numbers;
     private final Lab[] palette;
 
-    private SwatchPattern(BufferedImage image, double wide) {
-        width = image.getWidth();
-        height = image.getHeight();
-        perMm = width / wide;
+    private SwatchPattern(Photo.Part part, WhiteBalance balance, double perMm) {
+        width = part.width();
+        height = part.height();
+        this.perMm = perMm;
         numbers = new short[width * height];
-        int[] known = new int[1 << 15];
-        List<Lab> colours = new ArrayList<>();
-        for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x++) {
-                int rgb = image.getRGB(x, y);
-                int key = rgb >> 9 & 0x7c00 | rgb >> 6 & 0x3e0 | rgb >> 3 & 0x1f;
-                if (known[key] == 0) {
-                    colours.add(Srgb.lab(rgb & 0xf8f8f8 | 0x040404));
-                    known[key] = colours.size();
-                }
-                numbers[y * width + x] = (short) (known[key] - 1);
+        int[] known = new int[CELLS];
+        double[] sums = new double[4 * CELLS];
+        int colours = 0;
+        for (int i = 0; i < numbers.length; i++) {
+            int rgb = balance.of(part.rgb()[i]);
+            int key = rgb >> 9 & 0x7c00 | rgb >> 6 & 0x3e0 | rgb >> 3 & 0x1f;
+            if (known[key] == 0) {
+                known[key] = ++colours;
+            }
+            int number = known[key] - 1;
+            numbers[i] = (short) number;
+            sums[4 * number]++;
+            for (int channel = 1; channel <= 3; channel++) {
+                sums[4 * number + channel] += LIGHT[rgb >> 24 - 8 * channel & 0xff];
             }
         }
-        palette = colours.toArray(Lab[]::new);
+        palette = new Lab[colours];
+        for (int i = 0; i < colours; i++) {
+            double n = sums[4 * i];
+            palette[i] = Lab.ofXyz(Srgb.xyz(sums[4 * i + 1] / n, sums[4 * i + 2] / n, sums[4 * i + 3] / n)
+                    .fromD65ToD50());
+        }
     }
 
     /**
      * Reads a picture.
      *
-     * @param wide  what the width of the picture is on the material, mm
+     * @param texture  its scale is what the width of the whole picture is on the material, mm
      * @throws IOException with one sentence that names the file and the cure
      */
-    static SwatchPattern read(Path file, double wide) throws IOException {
-        if (!Files.isRegularFile(file)) {
-            throw new IOException("The swatch picture " + file.getFileName() + " is missing beside its catalogue; put "
-                    + "it back or give the material another texture.");
+    static SwatchPattern read(Path file, Texture texture) throws IOException {
+        try (Photo photo = new Photo(file, texture.getScale())) {
+            Photo.Part part = texture.getCrop() == null ? photo.all() : photo.part(texture.getCrop(), "crop");
+            return new SwatchPattern(part, WhiteBalance.of(photo, texture.getGrey()), photo.perMm());
         }
-        BufferedImage image = ImageIO.read(file.toFile());
-        if (image == null) {
-            throw new IOException("The swatch picture " + file.getFileName() + " is no picture that can be read; save "
-                    + "it as PNG or JPEG.");
-        }
-        if ((long) image.getWidth() * image.getHeight() > PIXELS_MAX) {
-            throw new IOException("The swatch picture " + file.getFileName() + " has more than 16 million pixels; "
-                    + "scale it down or crop it.");
-        }
-        return new SwatchPattern(image, wide);
     }
 
     @Override

@@ -34,8 +34,9 @@ import org.pollex.rules.SideMeasures;
 
 /**
  * Does the pattern of the material drown the art? Signal to noise of each ink on the surface below it, at the width of
- * its own strokes ({@link Strokes}, {@link Legibility}); on a plain material there is nothing to check. The message
- * says what would help: inks of the catalogue that read there, or the width from which this ink does.
+ * its own strokes ({@link Strokes}, {@link Legibility}); on a plain material there is nothing to check, and a swatch
+ * picture that cannot be read is told. The message says what would help: inks of the catalogue that read there, or the
+ * width from which this ink does.
  */
 public final class BusyGround implements Check {
 
@@ -51,6 +52,7 @@ public final class BusyGround implements Check {
             return;
         }
         Stock stock = Stock.of(context.printed().material());
+        stock.problem().ifPresent(why -> sink.found(Severity.WARNING, "picture").say(why));
         for (SideMeasures side : context.sides()) {
             for (Subject subject : subjects(context, side)) {
                 check(context, side, stock, subject, sink);

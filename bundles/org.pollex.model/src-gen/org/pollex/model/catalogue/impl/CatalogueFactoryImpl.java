@@ -71,6 +71,8 @@ public class CatalogueFactoryImpl extends EFactoryImpl implements CatalogueFacto
             case CataloguePackage.ZONE: return createZone();
             case CataloguePackage.MATERIAL: return createMaterial();
             case CataloguePackage.TEXTURE: return createTexture();
+            case CataloguePackage.PHOTO_AREA: return createPhotoArea();
+            case CataloguePackage.GREY_PATCH: return createGreyPatch();
             case CataloguePackage.INK: return createInk();
             case CataloguePackage.METHOD: return createMethod();
             default:
@@ -88,6 +90,8 @@ public class CatalogueFactoryImpl extends EFactoryImpl implements CatalogueFacto
         switch (eDataType.getClassifierID()) {
             case CataloguePackage.ZONE_KIND:
                 return createZoneKindFromString(eDataType, initialValue);
+            case CataloguePackage.PHOTO_UNIT:
+                return createPhotoUnitFromString(eDataType, initialValue);
             case CataloguePackage.TEXTURE_KIND:
                 return createTextureKindFromString(eDataType, initialValue);
             case CataloguePackage.INK_KIND:
@@ -109,6 +113,8 @@ public class CatalogueFactoryImpl extends EFactoryImpl implements CatalogueFacto
         switch (eDataType.getClassifierID()) {
             case CataloguePackage.ZONE_KIND:
                 return convertZoneKindToString(eDataType, instanceValue);
+            case CataloguePackage.PHOTO_UNIT:
+                return convertPhotoUnitToString(eDataType, instanceValue);
             case CataloguePackage.TEXTURE_KIND:
                 return convertTextureKindToString(eDataType, instanceValue);
             case CataloguePackage.INK_KIND:
@@ -214,6 +220,28 @@ public class CatalogueFactoryImpl extends EFactoryImpl implements CatalogueFacto
      * @generated
      */
     @Override
+    public PhotoArea createPhotoArea() {
+        PhotoAreaImpl photoArea = new PhotoAreaImpl();
+        return photoArea;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public GreyPatch createGreyPatch() {
+        GreyPatchImpl greyPatch = new GreyPatchImpl();
+        return greyPatch;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public Ink createInk() {
         InkImpl ink = new InkImpl();
         return ink;
@@ -247,6 +275,26 @@ public class CatalogueFactoryImpl extends EFactoryImpl implements CatalogueFacto
      * @generated
      */
     public String convertZoneKindToString(EDataType eDataType, Object instanceValue) {
+        return instanceValue == null ? null : instanceValue.toString();
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    public PhotoUnit createPhotoUnitFromString(EDataType eDataType, String initialValue) {
+        PhotoUnit result = PhotoUnit.get(initialValue);
+        if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+        return result;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    public String convertPhotoUnitToString(EDataType eDataType, Object instanceValue) {
         return instanceValue == null ? null : instanceValue.toString();
     }
 

@@ -23,10 +23,13 @@ import org.pollex.model.catalogue.CataloguePackage;
 import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Face;
 import org.pollex.model.catalogue.Family;
+import org.pollex.model.catalogue.GreyPatch;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.PhotoArea;
+import org.pollex.model.catalogue.PhotoUnit;
 import org.pollex.model.catalogue.Product;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.catalogue.Texture;
@@ -117,6 +120,20 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
      * <!-- end-user-doc -->
      * @generated
      */
+    private EClass photoAreaEClass = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    private EClass greyPatchEClass = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
     private EClass inkEClass = null;
 
     /**
@@ -132,6 +149,13 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
      * @generated
      */
     private EEnum zoneKindEEnum = null;
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    private EEnum photoUnitEEnum = null;
 
     /**
      * <!-- begin-user-doc -->
@@ -740,6 +764,106 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
      * @generated
      */
     @Override
+    public EReference getTexture_Crop() {
+        return (EReference)textureEClass.getEStructuralFeatures().get(6);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EReference getTexture_Grey() {
+        return (EReference)textureEClass.getEStructuralFeatures().get(7);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EClass getPhotoArea() {
+        return photoAreaEClass;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getPhotoArea_X() {
+        return (EAttribute)photoAreaEClass.getEStructuralFeatures().get(0);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getPhotoArea_Y() {
+        return (EAttribute)photoAreaEClass.getEStructuralFeatures().get(1);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getPhotoArea_Width() {
+        return (EAttribute)photoAreaEClass.getEStructuralFeatures().get(2);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getPhotoArea_Height() {
+        return (EAttribute)photoAreaEClass.getEStructuralFeatures().get(3);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getPhotoArea_Unit() {
+        return (EAttribute)photoAreaEClass.getEStructuralFeatures().get(4);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EClass getGreyPatch() {
+        return greyPatchEClass;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getGreyPatch_Lightness() {
+        return (EAttribute)greyPatchEClass.getEStructuralFeatures().get(0);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EClass getInk() {
         return inkEClass;
     }
@@ -950,6 +1074,16 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
      * @generated
      */
     @Override
+    public EEnum getPhotoUnit() {
+        return photoUnitEEnum;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public EEnum getTextureKind() {
         return textureKindEEnum;
     }
@@ -1062,6 +1196,18 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
         createEAttribute(textureEClass, TEXTURE__AMOUNT);
         createEAttribute(textureEClass, TEXTURE__PICTURE);
         createEAttribute(textureEClass, TEXTURE__COLOURS);
+        createEReference(textureEClass, TEXTURE__CROP);
+        createEReference(textureEClass, TEXTURE__GREY);
+
+        photoAreaEClass = createEClass(PHOTO_AREA);
+        createEAttribute(photoAreaEClass, PHOTO_AREA__X);
+        createEAttribute(photoAreaEClass, PHOTO_AREA__Y);
+        createEAttribute(photoAreaEClass, PHOTO_AREA__WIDTH);
+        createEAttribute(photoAreaEClass, PHOTO_AREA__HEIGHT);
+        createEAttribute(photoAreaEClass, PHOTO_AREA__UNIT);
+
+        greyPatchEClass = createEClass(GREY_PATCH);
+        createEAttribute(greyPatchEClass, GREY_PATCH__LIGHTNESS);
 
         inkEClass = createEClass(INK);
         createEAttribute(inkEClass, INK__KIND);
@@ -1087,6 +1233,7 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 
         // Create enums
         zoneKindEEnum = createEEnum(ZONE_KIND);
+        photoUnitEEnum = createEEnum(PHOTO_UNIT);
         textureKindEEnum = createEEnum(TEXTURE_KIND);
         inkKindEEnum = createEEnum(INK_KIND);
 
@@ -1125,6 +1272,7 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
         familyEClass.getESuperTypes().add(this.getEntry());
         productEClass.getESuperTypes().add(this.getEntry());
         materialEClass.getESuperTypes().add(this.getEntry());
+        greyPatchEClass.getESuperTypes().add(this.getPhotoArea());
         inkEClass.getESuperTypes().add(this.getEntry());
         methodEClass.getESuperTypes().add(this.getEntry());
 
@@ -1188,6 +1336,18 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
         initEAttribute(getTexture_Amount(), ecorePackage.getEDouble(), "amount", "0.0", 0, 1, Texture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getTexture_Picture(), ecorePackage.getEString(), "picture", null, 0, 1, Texture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getTexture_Colours(), this.getLabColour(), "colours", null, 0, -1, Texture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEReference(getTexture_Crop(), this.getPhotoArea(), null, "crop", null, 0, 1, Texture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEReference(getTexture_Grey(), this.getGreyPatch(), null, "grey", null, 0, 1, Texture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+        initEClass(photoAreaEClass, PhotoArea.class, "PhotoArea", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+        initEAttribute(getPhotoArea_X(), ecorePackage.getEDouble(), "x", "0.0", 0, 1, PhotoArea.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getPhotoArea_Y(), ecorePackage.getEDouble(), "y", "0.0", 0, 1, PhotoArea.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getPhotoArea_Width(), ecorePackage.getEDouble(), "width", "0.0", 0, 1, PhotoArea.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getPhotoArea_Height(), ecorePackage.getEDouble(), "height", "0.0", 0, 1, PhotoArea.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getPhotoArea_Unit(), this.getPhotoUnit(), "unit", null, 0, 1, PhotoArea.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+        initEClass(greyPatchEClass, GreyPatch.class, "GreyPatch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+        initEAttribute(getGreyPatch_Lightness(), ecorePackage.getEDouble(), "lightness", "0.0", 0, 1, GreyPatch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
         initEClass(inkEClass, Ink.class, "Ink", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
         initEAttribute(getInk_Kind(), this.getInkKind(), "kind", null, 0, 1, Ink.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1216,6 +1376,10 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
         addEEnumLiteral(zoneKindEEnum, ZoneKind.SAFE);
         addEEnumLiteral(zoneKindEEnum, ZoneKind.WEAR_RISK);
         addEEnumLiteral(zoneKindEEnum, ZoneKind.UNPRINTABLE);
+
+        initEEnum(photoUnitEEnum, PhotoUnit.class, "PhotoUnit");
+        addEEnumLiteral(photoUnitEEnum, PhotoUnit.PX);
+        addEEnumLiteral(photoUnitEEnum, PhotoUnit.MM);
 
         initEEnum(textureKindEEnum, TextureKind.class, "TextureKind");
         addEEnumLiteral(textureKindEEnum, TextureKind.FLAT);

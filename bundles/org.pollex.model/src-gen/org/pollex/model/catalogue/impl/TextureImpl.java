@@ -9,10 +9,12 @@ package org.pollex.model.catalogue.impl;
 import java.util.Collection;
 
 import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
 
 import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
@@ -22,6 +24,8 @@ import org.eclipse.emf.ecore.util.EDataTypeEList;
 import org.pollex.model.LabColour;
 
 import org.pollex.model.catalogue.CataloguePackage;
+import org.pollex.model.catalogue.GreyPatch;
+import org.pollex.model.catalogue.PhotoArea;
 import org.pollex.model.catalogue.Texture;
 import org.pollex.model.catalogue.TextureKind;
 
@@ -39,6 +43,8 @@ import org.pollex.model.catalogue.TextureKind;
  *   <li>{@link org.pollex.model.catalogue.impl.TextureImpl#getAmount <em>Amount</em>}</li>
  *   <li>{@link org.pollex.model.catalogue.impl.TextureImpl#getPicture <em>Picture</em>}</li>
  *   <li>{@link org.pollex.model.catalogue.impl.TextureImpl#getColours <em>Colours</em>}</li>
+ *   <li>{@link org.pollex.model.catalogue.impl.TextureImpl#getCrop <em>Crop</em>}</li>
+ *   <li>{@link org.pollex.model.catalogue.impl.TextureImpl#getGrey <em>Grey</em>}</li>
  * </ul>
  *
  * @generated
@@ -153,6 +159,26 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
      * @ordered
      */
     protected EList<LabColour> colours;
+
+    /**
+     * The cached value of the '{@link #getCrop() <em>Crop</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getCrop()
+     * @generated
+     * @ordered
+     */
+    protected PhotoArea crop;
+
+    /**
+     * The cached value of the '{@link #getGrey() <em>Grey</em>}' containment reference.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #getGrey()
+     * @generated
+     * @ordered
+     */
+    protected GreyPatch grey;
 
     /**
      * <!-- begin-user-doc -->
@@ -307,6 +333,112 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
      * @generated
      */
     @Override
+    public PhotoArea getCrop() {
+        return crop;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    public NotificationChain basicSetCrop(PhotoArea newCrop, NotificationChain msgs) {
+        PhotoArea oldCrop = crop;
+        crop = newCrop;
+        if (eNotificationRequired()) {
+            ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, CataloguePackage.TEXTURE__CROP, oldCrop, newCrop);
+            if (msgs == null) msgs = notification; else msgs.add(notification);
+        }
+        return msgs;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setCrop(PhotoArea newCrop) {
+        if (newCrop != crop) {
+            NotificationChain msgs = null;
+            if (crop != null)
+                msgs = ((InternalEObject)crop).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - CataloguePackage.TEXTURE__CROP, null, msgs);
+            if (newCrop != null)
+                msgs = ((InternalEObject)newCrop).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - CataloguePackage.TEXTURE__CROP, null, msgs);
+            msgs = basicSetCrop(newCrop, msgs);
+            if (msgs != null) msgs.dispatch();
+        }
+        else if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.TEXTURE__CROP, newCrop, newCrop));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public GreyPatch getGrey() {
+        return grey;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    public NotificationChain basicSetGrey(GreyPatch newGrey, NotificationChain msgs) {
+        GreyPatch oldGrey = grey;
+        grey = newGrey;
+        if (eNotificationRequired()) {
+            ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, CataloguePackage.TEXTURE__GREY, oldGrey, newGrey);
+            if (msgs == null) msgs = notification; else msgs.add(notification);
+        }
+        return msgs;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setGrey(GreyPatch newGrey) {
+        if (newGrey != grey) {
+            NotificationChain msgs = null;
+            if (grey != null)
+                msgs = ((InternalEObject)grey).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - CataloguePackage.TEXTURE__GREY, null, msgs);
+            if (newGrey != null)
+                msgs = ((InternalEObject)newGrey).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - CataloguePackage.TEXTURE__GREY, null, msgs);
+            msgs = basicSetGrey(newGrey, msgs);
+            if (msgs != null) msgs.dispatch();
+        }
+        else if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.TEXTURE__GREY, newGrey, newGrey));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+        switch (featureID) {
+            case CataloguePackage.TEXTURE__CROP:
+                return basicSetCrop(null, msgs);
+            case CataloguePackage.TEXTURE__GREY:
+                return basicSetGrey(null, msgs);
+        }
+        return super.eInverseRemove(otherEnd, featureID, msgs);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public Object eGet(int featureID, boolean resolve, boolean coreType) {
         switch (featureID) {
             case CataloguePackage.TEXTURE__KIND:
@@ -321,6 +453,10 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
                 return getPicture();
             case CataloguePackage.TEXTURE__COLOURS:
                 return getColours();
+            case CataloguePackage.TEXTURE__CROP:
+                return getCrop();
+            case CataloguePackage.TEXTURE__GREY:
+                return getGrey();
         }
         return super.eGet(featureID, resolve, coreType);
     }
@@ -353,6 +489,12 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
                 getColours().clear();
                 getColours().addAll((Collection<? extends LabColour>)newValue);
                 return;
+            case CataloguePackage.TEXTURE__CROP:
+                setCrop((PhotoArea)newValue);
+                return;
+            case CataloguePackage.TEXTURE__GREY:
+                setGrey((GreyPatch)newValue);
+                return;
         }
         super.eSet(featureID, newValue);
     }
@@ -383,6 +525,12 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
             case CataloguePackage.TEXTURE__COLOURS:
                 getColours().clear();
                 return;
+            case CataloguePackage.TEXTURE__CROP:
+                setCrop((PhotoArea)null);
+                return;
+            case CataloguePackage.TEXTURE__GREY:
+                setGrey((GreyPatch)null);
+                return;
         }
         super.eUnset(featureID);
     }
@@ -407,6 +555,10 @@ public class TextureImpl extends MinimalEObjectImpl.Container implements Texture
                 return PICTURE_EDEFAULT == null ? picture != null : !PICTURE_EDEFAULT.equals(picture);
             case CataloguePackage.TEXTURE__COLOURS:
                 return colours != null && !colours.isEmpty();
+            case CataloguePackage.TEXTURE__CROP:
+                return crop != null;
+            case CataloguePackage.TEXTURE__GREY:
+                return grey != null;
         }
         return super.eIsSet(featureID);
     }

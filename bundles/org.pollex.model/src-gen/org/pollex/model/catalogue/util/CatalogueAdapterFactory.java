@@ -108,6 +108,14 @@ public class CatalogueAdapterFactory extends AdapterFactoryImpl {
                 return createTextureAdapter();
             }
             @Override
+            public Adapter casePhotoArea(PhotoArea object) {
+                return createPhotoAreaAdapter();
+            }
+            @Override
+            public Adapter caseGreyPatch(GreyPatch object) {
+                return createGreyPatchAdapter();
+            }
+            @Override
             public Adapter caseInk(Ink object) {
                 return createInkAdapter();
             }
@@ -258,6 +266,34 @@ public class CatalogueAdapterFactory extends AdapterFactoryImpl {
      * @generated
      */
     public Adapter createTextureAdapter() {
+        return null;
+    }
+
+    /**
+     * Creates a new adapter for an object of class '{@link org.pollex.model.catalogue.PhotoArea <em>Photo Area</em>}'.
+     * <!-- begin-user-doc -->
+     * This default implementation returns null so that we can easily ignore cases;
+     * it's useful to ignore a case when inheritance will catch all the cases anyway.
+     * <!-- end-user-doc -->
+     * @return the new adapter.
+     * @see org.pollex.model.catalogue.PhotoArea
+     * @generated
+     */
+    public Adapter createPhotoAreaAdapter() {
+        return null;
+    }
+
+    /**
+     * Creates a new adapter for an object of class '{@link org.pollex.model.catalogue.GreyPatch <em>Grey Patch</em>}'.
+     * <!-- begin-user-doc -->
+     * This default implementation returns null so that we can easily ignore cases;
+     * it's useful to ignore a case when inheritance will catch all the cases anyway.
+     * <!-- end-user-doc -->
+     * @return the new adapter.
+     * @see org.pollex.model.catalogue.GreyPatch
+     * @generated
+     */
+    public Adapter createGreyPatchAdapter() {
         return null;
     }
 

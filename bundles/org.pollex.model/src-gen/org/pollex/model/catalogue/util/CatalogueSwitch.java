@@ -127,6 +127,19 @@ public class CatalogueSwitch<T> extends Switch<T> {
                 if (result == null) result = defaultCase(theEObject);
                 return result;
             }
+            case CataloguePackage.PHOTO_AREA: {
+                PhotoArea photoArea = (PhotoArea)theEObject;
+                T result = casePhotoArea(photoArea);
+                if (result == null) result = defaultCase(theEObject);
+                return result;
+            }
+            case CataloguePackage.GREY_PATCH: {
+                GreyPatch greyPatch = (GreyPatch)theEObject;
+                T result = caseGreyPatch(greyPatch);
+                if (result == null) result = casePhotoArea(greyPatch);
+                if (result == null) result = defaultCase(theEObject);
+                return result;
+            }
             case CataloguePackage.INK: {
                 Ink ink = (Ink)theEObject;
                 T result = caseInk(ink);
@@ -277,6 +290,36 @@ public class CatalogueSwitch<T> extends Switch<T> {
      * @generated
      */
     public T caseTexture(Texture object) {
+        return null;
+    }
+
+    /**
+     * Returns the result of interpreting the object as an instance of '<em>Photo Area</em>'.
+     * <!-- begin-user-doc -->
+     * This implementation returns null;
+     * returning a non-null result will terminate the switch.
+     * <!-- end-user-doc -->
+     * @param object the target of the switch.
+     * @return the result of interpreting the object as an instance of '<em>Photo Area</em>'.
+     * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+     * @generated
+     */
+    public T casePhotoArea(PhotoArea object) {
+        return null;
+    }
+
+    /**
+     * Returns the result of interpreting the object as an instance of '<em>Grey Patch</em>'.
+     * <!-- begin-user-doc -->
+     * This implementation returns null;
+     * returning a non-null result will terminate the switch.
+     * <!-- end-user-doc -->
+     * @param object the target of the switch.
+     * @return the result of interpreting the object as an instance of '<em>Grey Patch</em>'.
+     * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+     * @generated
+     */
+    public T caseGreyPatch(GreyPatch object) {
         return null;
     }
 

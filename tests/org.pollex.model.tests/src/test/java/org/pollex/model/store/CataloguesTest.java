@@ -77,6 +77,8 @@ class CataloguesTest {
                 + "<products id=\"a\" name=\"A\" family=\"spoon\"><faces name=\"front\"/><faces name=\"front\"/>"
                 + "<faces/><dimensions key=\"width\" value=\"1\"/><dimensions key=\"width\" value=\"2\"/></products>"
                 + "<products id=\"b\"/><materials id=\"m\" name=\"M\"><texture kind=\"swatch\"/></materials>"
+                + "<materials id=\"n\" name=\"N\" lab=\"50 0 0\"><texture kind=\"flecked\">"
+                + "<crop x=\"4\" y=\"4\" height=\"9\"/><grey width=\"8\" height=\"8\"/></texture></materials>"
                 + "<inks id=\"bare\" name=\"Bare\" lab=\"1 1 1\"/><methods id=\"d\" name=\"D\" gapMin=\"1\" "
                 + "lineMinReversed=\"1\" gapMinReversed=\"1\" typeMin=\"1\" inksMax=\"1\" resolution=\"1\"/>"))
                 .problems().stream().map(CatalogueProblem::message).toList();
@@ -91,6 +93,9 @@ class CataloguesTest {
                 "product \"b\" has no face to print on; give it a front.",
                 "material \"m\" has no colour; give it a lab.",
                 "material \"m\" has a swatch texture without a picture; name the picture.",
+                "material \"n\" has a crop or a grey patch but no swatch texture; make it one or remove them.",
+                "material \"n\" has a crop without a width or a height; give it both.",
+                "material \"n\" has a grey patch without a lightness; give it the L* that the grey is known to have.",
                 "ink \"bare\" has an id that designs use for something else; give it another.",
                 "ink \"bare\" has no colour over black; give it a labOverBlack.",
                 "method \"d\" has no lineMin; give it a number above 0."), problems);

@@ -88,9 +88,9 @@ class MaterialPictureReferenceTest {
     }
 
     /**
-     * Measured: similarity 0.9993 in front and 0.9999 at the back. Two painters smooth edges differently, by 9 of 255
-     * in a channel at most at the back; where two inks touch, the ground shows through the two smoothed edges of ours by
-     * a quarter at most, which is seen in 0.15 % of the pixels of the front.
+     * Measured: similarity 0.9993 in front, 0.9999 at the back. Two painters smooth edges differently, by 9 of 255
+     * in a channel at most at the back; where two inks touch, the ground shows through the two smoothed edges of ours
+     * by a quarter at most, which is seen in 0.15 % of the pixels of the front.
      */
     @ParameterizedTest
     @CsvSource({"0, 0.002", "1, 0"})

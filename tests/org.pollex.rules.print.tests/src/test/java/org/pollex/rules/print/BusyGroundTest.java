@@ -21,6 +21,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.TextureKind;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
@@ -101,6 +102,18 @@ class BusyGroundTest {
             before = now;
         }
         assertTrue(before < 5, "the strongest pattern is felt: " + before);
+    }
+
+    /** A swatch picture that cannot be read leaves nothing to check, and that is told. */
+    @Test
+    void aSwatchPictureThatCannotBeReadIsTold() throws Exception {
+        Material material = EcoreUtil.copy(material("mottled-grey"));
+        material.getTexture().setKind(TextureKind.SWATCH);
+        material.getTexture().setPicture("shell.jpg");
+        List<Finding> found = check(material, "red", strokes(0.3));
+        assertEquals(1, found.size(), found.toString());
+        assertEquals("warning", found.get(0).severity().word());
+        assertTrue(found.get(0).message().contains("swatch picture"), found.get(0).message());
     }
 
     @Test
