@@ -58,9 +58,8 @@ import org.pollex.editor.work.Session;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Side;
-import org.pollex.print.InkRegion;
-import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.ShownArea;
 
 /** One face of the item with its marks, between rulers. */
 public final class SidePage implements SideScene {
@@ -312,15 +311,15 @@ public final class SidePage implements SideScene {
     public void known(Known known) {
         List<MarkLook.Area> areas = new ArrayList<>();
         PrintedTones tones = PrintedTones.of(known.printed());
-        known.printed().side(face).map(PrintedSide::regions).orElse(List.of()).forEach(region -> areas.add(area(tones,
-                region)));
+        known.printed().side(face).map(known.printed().underbase()::shown).orElse(List.of())
+                .forEach(part -> areas.add(area(tones, part)));
         ((ItemFigure) ((SidePart) viewer.getContents()).getFigure()).print(areas);
         showPrint();
     }
 
-    private static MarkLook.Area area(PrintedTones tones, InkRegion region) {
-        int rgb = Srgb.of(tones.of(region));
-        return new MarkLook.Area(region.area(), new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255));
+    private static MarkLook.Area area(PrintedTones tones, ShownArea part) {
+        int rgb = Srgb.of(tones.of(part));
+        return new MarkLook.Area(part.area(), new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255));
     }
 
     private void showPrint() {

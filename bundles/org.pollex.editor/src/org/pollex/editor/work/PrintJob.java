@@ -86,6 +86,8 @@ final class PrintJob extends Job {
             List<String> left = new ArrayList<>();
             Printed printed = print(ask.copy(), left);
             List<Finding> findings = waived.apply(suite.check(printed));
+            // worked out here, so that the window finds it known
+            printed.sides().forEach(printed.underbase()::shown);
             answers.accept(new Answer(ask.change(), Optional.of(new Known(printed, findings)),
                     left.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", left)), waived.lock()));
         } catch (PrintException | ItemException | ArtException e) {

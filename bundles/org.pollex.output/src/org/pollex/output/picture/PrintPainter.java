@@ -21,17 +21,17 @@ import org.locationtech.jts.geom.Geometry;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.output.drawing.Shapes;
-import org.pollex.print.InkRegion;
-import org.pollex.print.Overprint;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.ShownArea;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.stock.Stock;
 
 /**
  * Paints the surface of a face and the print on it: on a plain material in one colour for each ink, on a patterned one
- * pixel by pixel, the film of each ink laid on what lies below it.
+ * pixel by pixel, the film of each ink laid on what lies below it. Colour whose white ends short of its edge shows a
+ * rim of itself on the bare stock.
  */
 final class PrintPainter {
 
@@ -60,13 +60,8 @@ final class PrintPainter {
         g.setComposite(AlphaComposite.SrcAtop);
         PrintedSide side = printed.side(face.name()).orElse(null);
         if (side != null) {
-            for (InkRegion region : side.regions()) {
-                fill(g, ground, shape(region.area(), face, place), Srgb.of(tones.of(region)),
-                        tones.laid(region)::quick);
-            }
-            for (Overprint both : side.overprints()) {
-                fill(g, ground, shape(both.area(), face, place), Srgb.of(tones.of(both)),
-                        tones.laid(both.laid(), printed.method().isWhiteUnder())::quick);
+            for (ShownArea part : printed.underbase().shown(side)) {
+                fill(g, ground, shape(part.area(), face, place), Srgb.of(tones.of(part)), tones.laid(part)::quick);
             }
         }
         g.dispose();

@@ -14,8 +14,8 @@ import org.pollex.print.PrintedTones;
 import org.pollex.output.drawing.Shapes;
 import org.pollex.output.drawing.ZoneLook;
 import org.pollex.output.page.Sheet;
-import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
+import org.pollex.print.ShownArea;
 import org.pollex.print.item.ItemFace;
 
 /** Draws a face as vectors: the material, the print cut at the outline, the outline, and the zones if asked. */
@@ -38,8 +38,8 @@ final class FaceDrawing {
         Shape outline = Shapes.path(face.area());
         sheet.begin(place);
         sheet.fill(outline, Srgb.of(tones.ground()));
-        for (InkRegion region : printed.side(face.name()).map(side -> side.regions()).orElse(List.of())) {
-            sheet.fill(Shapes.path(Shapes.within(region.area(), face.area())), Srgb.of(tones.of(region)));
+        for (ShownArea part : printed.side(face.name()).map(printed.underbase()::shown).orElse(List.of())) {
+            sheet.fill(Shapes.path(Shapes.within(part.area(), face.area())), Srgb.of(tones.of(part)));
         }
         if (zones) {
             zones(face, factor);

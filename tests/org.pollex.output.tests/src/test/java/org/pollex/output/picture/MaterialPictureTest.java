@@ -81,6 +81,25 @@ class MaterialPictureTest {
         assertTrue((dark & 255) < 0x60, Integer.toHexString(dark));
     }
 
+    /** The white ends 0.1 mm inside the colour: there it shows on the bare black, dark; white alone has no rim. */
+    @Test
+    void showsColourWithoutWhiteInItsRim() {
+        SampleDesign design = new SampleDesign().front("process", 0x3366cc, SampleDesign.box(-5, -5, 10, 5))
+                .front("process", 0xffffff, SampleDesign.box(-5, 0, 10, 5));
+        design.method().setFullColour(true);
+        design.method().setWhiteUnder(true);
+        design.method().setChoke(0.1);
+        BufferedImage image = MaterialPicture.of(design.printed(), PictureOptions.of(5 * DPI));
+        double x = 5 * (4 + 13);
+        double y = 5 * (4 + 15.5);
+        near(Srgb.lab(0x3366cc), at(image, x - 5 * 4.8, y - 5 * 2));
+        near(Srgb.lab(0x3366cc), at(image, x, y - 5 * 0.05));
+        double rim = Srgb.lab(at(image, x - 5 * 4.95, y - 5 * 2)).l();
+        assertTrue(rim < 18, "blue on bare black is no lighter than the black: " + rim);
+        double white = Srgb.lab(at(image, x - 5 * 4.95, y + 5 * 2)).l();
+        assertTrue(white > 80, "white alone reaches its edge: " + white);
+    }
+
     private static void near(Lab expected, int rgb) {
         double deltaE = DeltaE.ciede2000(expected, Srgb.lab(rgb));
         assertTrue(deltaE < 1, "CIEDE2000 " + deltaE + " for " + Integer.toHexString(rgb));
