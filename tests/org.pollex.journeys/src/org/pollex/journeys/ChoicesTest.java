@@ -21,6 +21,7 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.PreferenceDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -166,7 +167,11 @@ class ChoicesTest {
         choose(shell -> Widgets.press(shell, "Inches"));
         Window.until("the fields count in inches", () -> find("y, in") != null);
         assertEquals("-0.1181", property("y, in").getText());
+        Window.mouse(editor.page().viewer().getControl(), SWT.MouseMove, 200, 200, 0, 0);
+        Window.idle();
         Picture.take(Window.display(), "choices-inches");
+        assertTrue(Widgets.all(Window.window().getShell(), CLabel.class).stream().anyMatch(each -> each.getText()
+                .matches("x -?\\d\\.\\d{3}  y -?\\d\\.\\d{3} in")), "place of the pointer in inches");
         enter("y, in", "0.1");
         assertEquals(2.54, boat().getY(), 1e-9);
         enter("y, in", "0.1+1mm");

@@ -157,7 +157,7 @@ class GestureBench {
         double[] worked = Arrays.copyOfRange(own, WARMING, STEPS);
         Arrays.sort(kept);
         Arrays.sort(worked);
-        System.out.printf(Locale.ROOT, "%s %d %% busy ms median %.1f p95 %.1f most %.1f; of it work of the thread median"
+        System.out.printf(Locale.ROOT, "%s %d %% busy ms median %.1f p95 %.1f most %.1f; work of the thread median"
                 + " %.1f p95 %.1f; places %d; unpainted %d; mark %d x %d px%n", gesture, percent,
                 kept[kept.length / 2], kept[kept.length * 95 / 100], kept[kept.length - 1], worked[worked.length / 2],
                 worked[worked.length * 95 / 100], most, missed, box(mark).width, box(mark).height);

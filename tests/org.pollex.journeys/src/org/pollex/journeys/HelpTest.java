@@ -6,9 +6,12 @@
  */
 package org.pollex.journeys;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.List;
 import org.eclipse.swt.widgets.Text;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.pollex.app.help.HelpPage;
 import org.pollex.app.help.HelpPages;
+import org.pollex.app.help.HelpText;
 import org.pollex.app.help.HelpView;
 import org.pollex.markers.StudioSuite;
 import org.pollex.rules.CheckEntry;
@@ -82,5 +86,41 @@ class HelpTest {
         Window.idle();
         Picture.take(Window.display(), "help");
         assertTrue(view.shown().contains("Thin lines break up"), view.shown());
+    }
+
+    @Test
+    void linksLeadToPagesAndPicturesAreThere() throws Exception {
+        java.util.Set<String> names = HelpPages.all().stream().map(HelpPage::name)
+                .collect(java.util.stream.Collectors.toSet());
+        int links = 0;
+        for (HelpPage page : HelpPages.all()) {
+            for (HelpText.Run each : HelpText.of(page.text()).runs()) {
+                if (each.kind() == HelpText.Kind.LINK) {
+                    assertTrue(names.contains(each.target()), page.name() + " leads to " + each.target());
+                    links++;
+                } else if (each.kind() == HelpText.Kind.PICTURE) {
+                    assertNotNull(HelpView.class.getResource("/help/" + each.target()), each.target());
+                }
+            }
+        }
+        assertTrue(links >= 8, links + " links");
+        List titles = FindingsViewTest.find(Window.window().getShell(), List.class, each -> each.isVisible());
+        titles.select(0);
+        titles.notifyListeners(SWT.Selection, new Event());
+        StyledText text = FindingsViewTest.find(Window.window().getShell(), StyledText.class, each -> each.isVisible());
+        text.setFocus();
+        text.traverse(SWT.TRAVERSE_TAB_NEXT);
+        assertEquals("Placing art", text.getSelectionText());
+        text.traverse(SWT.TRAVERSE_TAB_NEXT);
+        assertEquals("Findings", text.getSelectionText());
+        text.traverse(SWT.TRAVERSE_TAB_PREVIOUS);
+        assertEquals("Placing art", text.getSelectionText());
+        Event enter = new Event();
+        enter.keyCode = SWT.CR;
+        text.notifyListeners(SWT.KeyDown, enter);
+        assertTrue(view.shown().startsWith("Placing art"), view.shown());
+        Window.idle();
+        Picture.take(Window.display(), "help-picture");
+        assertEquals(1, java.util.Arrays.stream(text.getStyleRanges()).filter(each -> each.metrics != null).count());
     }
 }

@@ -6,19 +6,12 @@
  */
 package org.pollex.app.help;
 
-import java.util.List;
-
 /**
  * A page of help.
  *
  * @param name   by which other parts of the window ask for the page
  * @param title  of the page
- * @param text   in a small part of Markdown: headings, lists, bold, tables are not used
+ * @param text   in the part of Markdown that {@link HelpText} knows
  */
 public record HelpPage(String name, String title, String text) {
-
-    /** Paragraphs, headings and list items of the page. */
-    public List<String> lines() {
-        return text.lines().toList();
-    }
 }

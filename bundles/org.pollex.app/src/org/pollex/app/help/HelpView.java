@@ -6,17 +6,29 @@
  */
 package org.pollex.app.help;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTException;
+import org.eclipse.swt.custom.PaintObjectEvent;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.events.TraverseEvent;
+import org.eclipse.swt.graphics.GlyphMetrics;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
@@ -32,6 +44,8 @@ public final class HelpView extends ViewPart {
     private org.eclipse.swt.widgets.List titles;
     private Text search;
     private StyledText text;
+    private HelpText shown = HelpText.of("");
+    private final List<Image> images = new ArrayList<>();
 
     @Override
     public void createPartControl(Composite parent) {
@@ -49,6 +63,16 @@ public final class HelpView extends ViewPart {
         text = new StyledText(sash, SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
         text.setMargins(16, 12, 16, 12);
         text.setLineSpacing(3);
+        text.addPaintObjectListener(this::paint);
+        text.addListener(SWT.MouseUp, event -> {
+            int at = text.getOffsetAtPoint(new Point(event.x, event.y));
+            if (at >= 0 && text.getSelectionCount() == 0) {
+                follow(at);
+            }
+        });
+        text.addListener(SWT.KeyDown, this::key);
+        text.addTraverseListener(this::traverse);
+        text.addDisposeListener(event -> dropImages());
         sash.setWeights(26, 74);
         list("");
     }
@@ -77,38 +101,93 @@ public final class HelpView extends ViewPart {
 
     private void show() {
         int index = titles.getSelectionIndex();
-        StringBuilder plain = new StringBuilder();
-        List<StyleRange> styles = new ArrayList<>();
-        if (index >= 0 && index < listed.size()) {
-            listed.get(index).lines().forEach(line -> append(line, plain, styles));
-        } else {
-            plain.append("No page has these words.");
-        }
-        text.setText(plain.toString());
-        text.setStyleRanges(styles.toArray(StyleRange[]::new));
+        boolean found = index >= 0 && index < listed.size();
+        shown = HelpText.of(found ? listed.get(index).text() : "No page has these words.");
+        text.setText(shown.plain());
+        dropImages();
+        text.setStyleRanges(shown.runs().stream().map(this::style).toArray(StyleRange[]::new));
         text.setTopIndex(0);
     }
 
-    private static void append(String line, StringBuilder plain, List<StyleRange> styles) {
-        int start = plain.length();
-        if (line.startsWith("#")) {
-            plain.append(line.replaceFirst("^#+ *", ""));
-            StyleRange style = new StyleRange(start, plain.length() - start, null, null);
-            style.font = line.startsWith("##") ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT)
-                    : JFaceResources.getHeaderFont();
-            styles.add(style);
-        } else {
-            String body = line.startsWith("* ") ? "  \u2022 " + line.substring(2) : line;
-            String[] parts = body.split("\\*\\*", -1);
-            for (int i = 0; i < parts.length; i++) {
-                int at = plain.length();
-                plain.append(parts[i]);
-                if (i % 2 == 1) {
-                    styles.add(new StyleRange(at, parts[i].length(), null, null, SWT.BOLD));
-                }
+    private StyleRange style(HelpText.Run run) {
+        StyleRange style = new StyleRange(run.start(), run.length(), null, null);
+        switch (run.kind()) {
+            case TITLE -> style.font = JFaceResources.getHeaderFont();
+            case HEADING -> style.font = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
+            case BOLD -> style.fontStyle = SWT.BOLD;
+            case LINK -> {
+                style.underline = true;
+                style.underlineStyle = SWT.UNDERLINE_LINK;
+            }
+            case PICTURE -> picture(run).ifPresent(each -> {
+                Rectangle box = each.getBounds();
+                style.metrics = new GlyphMetrics(box.height, 0, box.width);
+                style.data = each;
+            });
+            default -> throw new IllegalStateException(run.toString());
+        }
+        return style;
+    }
+
+    private Optional<Image> picture(HelpText.Run run) {
+        try (InputStream in = HelpView.class.getResourceAsStream("/help/" + run.target())) {
+            Image image = in == null ? null : new Image(text.getDisplay(), in);
+            if (image != null) {
+                images.add(image);
+            }
+            return Optional.ofNullable(image);
+        } catch (IOException | SWTException e) {
+            ILog.of(HelpView.class).warn("A picture of the help cannot be shown: " + run.target(), e);
+            return Optional.empty();
+        }
+    }
+
+    private void dropImages() {
+        images.forEach(Image::dispose);
+        images.clear();
+    }
+
+    private void paint(PaintObjectEvent event) {
+        if (event.style.data instanceof Image image && !image.isDisposed()) {
+            event.gc.drawImage(image, event.x, event.y + event.ascent - event.style.metrics.ascent);
+        }
+    }
+
+    /** Follows the link at a place of the text, if there is one. */
+    private boolean follow(int offset) {
+        for (HelpText.Run link : shown.links()) {
+            if (offset >= link.start() && offset <= link.start() + link.length()) {
+                open(link.target());
+                return true;
             }
         }
-        plain.append('\n');
+        return false;
+    }
+
+    private void key(Event event) {
+        if (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) {
+            event.doit = !follow(text.getCaretOffset());
+        }
+    }
+
+    /** From link to link with the tabulator, then on to the next control. */
+    private void traverse(TraverseEvent event) {
+        if (event.detail != SWT.TRAVERSE_TAB_NEXT && event.detail != SWT.TRAVERSE_TAB_PREVIOUS) {
+            return;
+        }
+        boolean next = event.detail == SWT.TRAVERSE_TAB_NEXT;
+        HelpText.Run to = null;
+        for (HelpText.Run link : shown.links()) {
+            if (next && to == null && link.start() > text.getSelection().x
+                    || !next && link.start() < text.getSelection().x) {
+                to = link;
+            }
+        }
+        event.doit = to == null;
+        if (to != null) {
+            text.setSelection(to.start(), to.start() + to.length());
+            text.showSelection();
+        }
     }
 
     /** What is shown now. */

@@ -16,6 +16,7 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.EditorActionBarContributor;
 import org.pollex.editor.session.DesignPages.PointerListener;
+import org.pollex.editor.setting.LengthUnit;
 import org.pollex.editor.view.Scale;
 
 /**
@@ -75,7 +76,10 @@ public final class DesignContributor extends EditorActionBarContributor implemen
 
     @Override
     public void over(String face, double x, double y) {
-        place.setText(String.format(Locale.ROOT, "x %.2f  y %.2f mm", x + 0.0, y + 0.0));
+        LengthUnit unit = LengthUnit.chosen();
+        String form = unit == LengthUnit.MM ? "x %.2f  y %.2f %s" : "x %.3f  y %.3f %s";
+        place.setText(String.format(Locale.ROOT, form, x / unit.millimetres() + 0.0, y / unit.millimetres() + 0.0,
+                unit.label()));
     }
 
     @Override

@@ -45,6 +45,7 @@ import org.pollex.editor.session.DesignPages.PointerListener;
 import org.pollex.editor.session.Known;
 import org.pollex.editor.setting.Amount;
 import org.pollex.editor.setting.Choices;
+import org.pollex.editor.setting.LengthUnit;
 import org.pollex.editor.snap.Snapper;
 import org.pollex.editor.view.CrispRoot;
 import org.pollex.editor.view.CrispViewer;
@@ -138,7 +139,7 @@ public final class SidePage implements SideScene {
         showZones();
         rulers = List.of(corner, top, left);
         Runnable following = Shown.follow(this::show);
-        Runnable grids = Choices.follow(Set.of(Amount.GRID_STEP.key()), grid::repaint);
+        Runnable grids = Choices.follow(Set.of(Amount.GRID_STEP.key(), LengthUnit.KEY), grid::repaint);
         area.addDisposeListener(event -> {
             following.run();
             grids.run();

@@ -13,6 +13,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.pollex.editor.setting.Amount;
+import org.pollex.editor.setting.LengthUnit;
 
 /**
  * Grid in mm through the middle of the item: of the step that was chosen, or as fine as can be told apart; every fifth
@@ -21,8 +22,10 @@ import org.pollex.editor.setting.Amount;
  */
 public final class GridFigure extends Figure {
 
-    private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10};
+    private static final double[] STEPS = {0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10};
     private static final int LEAST_PIXELS = 8;
+    /** Nobody places finer, mm. */
+    private static final double FINEST = 0.1;
     private static final int STRONG = 110;
     private static final int FAINT = 45;
 
@@ -36,10 +39,11 @@ public final class GridFigure extends Figure {
     /**
      * Distance of lines in mm at a zoom.
      *
+     * @param unit   in mm; without a wish the distance is a round number of these
      * @param wished what was chosen, of which only every second, fifth or tenth line is drawn where they lie too close;
      *               0 for as fine as can be told apart
      */
-    static double step(double pixelsPerMm, double wished) {
+    static double step(double pixelsPerMm, double unit, double wished) {
         if (wished > 0) {
             double step = wished;
             for (int i = 0; step * pixelsPerMm < LEAST_PIXELS; i++) {
@@ -48,11 +52,11 @@ public final class GridFigure extends Figure {
             return step;
         }
         for (double step : STEPS) {
-            if (step * pixelsPerMm >= LEAST_PIXELS) {
-                return step;
+            if (step * unit >= FINEST && step * unit * pixelsPerMm >= LEAST_PIXELS) {
+                return step * unit;
             }
         }
-        return STEPS[STEPS.length - 1];
+        return STEPS[STEPS.length - 1] * unit;
     }
 
     @Override
@@ -63,7 +67,7 @@ public final class GridFigure extends Figure {
     @Override
     protected void paintFigure(Graphics graphics) {
         double scale = zoom.getAsDouble();
-        double step = step(scale * Scale.UM, Amount.GRID_STEP.value()) * Scale.UM;
+        double step = step(scale * Scale.UM, LengthUnit.chosen().millimetres(), Amount.GRID_STEP.value()) * Scale.UM;
         Rectangle box = graphics.getClip(new Rectangle()).intersect(getBounds());
         if (box.isEmpty()) {
             return;

@@ -7,6 +7,8 @@
 package org.pollex.editor.view;
 
 import java.beans.PropertyChangeListener;
+import java.util.Locale;
+import java.util.Set;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.gef.editparts.ZoomListener;
 import org.eclipse.gef.editparts.ZoomManager;
@@ -15,18 +17,21 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.pollex.editor.setting.Choices;
+import org.pollex.editor.setting.LengthUnit;
 
-/** A ruler in mm along one edge of the drawing surface; zero is the middle of the item. */
+/** A ruler in the unit chosen, along one edge of the drawing surface; zero is the middle of the item. */
 public final class RulerCanvas extends Canvas {
 
     /** Thickness in pixels. */
     public static final int THICKNESS = 20;
 
     private static final int LABEL_ROOM = 44;
-    private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100};
+    private static final double[] STEPS = {0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100};
 
     private final boolean across;
     private final ZoomManager zoom;
+    private LengthUnit unit = LengthUnit.chosen();
 
     /** @param across along the top edge; else down the left edge */
     public RulerCanvas(Composite parent, boolean across, ZoomManager zoom) {
@@ -39,14 +44,19 @@ public final class RulerCanvas extends Canvas {
         zoom.addZoomListener(zoomed);
         viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, scrolled);
         addPaintListener(event -> paint(event.gc));
+        Runnable units = Choices.follow(Set.of(LengthUnit.KEY), () -> {
+            unit = LengthUnit.chosen();
+            redrawSoon();
+        });
         addDisposeListener(event -> {
+            units.run();
             zoom.removeZoomListener(zoomed);
             viewport.removePropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, scrolled);
         });
         getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
             @Override
             public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
-                event.result = across ? "Ruler across, mm" : "Ruler down, mm";
+                event.result = (across ? "Ruler across, " : "Ruler down, ") + unit.label();
             }
         });
     }
@@ -63,43 +73,45 @@ public final class RulerCanvas extends Canvas {
     }
 
     private void paint(GC gc) {
-        double pixels = zoom.getZoom() * Scale.UM;
+        double pixels = zoom.getZoom() * Scale.UM * unit.millimetres();
         double step = step(pixels);
-        int length = across ? getClientArea().width : getClientArea().height;
+        int end = across ? getClientArea().width : getClientArea().height;
         int start = across ? zoom.getViewport().getViewLocation().x : zoom.getViewport().getViewLocation().y;
         gc.setForeground(getForeground());
         gc.setAntialias(SWT.OFF);
         long first = (long) Math.floor(start / pixels / step * 5);
         for (long i = first;; i++) {
-            double mm = i * step / 5;
-            int at = (int) Math.rint(mm * pixels) - start;
-            if (at > length) {
+            double length = i * step / 5;
+            int at = (int) Math.rint(length * pixels) - start;
+            if (at > end) {
                 break;
             }
             boolean major = Math.floorMod(i, 5L) == 0;
             tick(gc, at, major ? THICKNESS / 2 : THICKNESS / 5);
             if (major) {
-                label(gc, at, text(mm, step));
+                label(gc, at, text(length, step));
             }
         }
         gc.setAlpha(120);
-        gc.drawLine(across ? 0 : THICKNESS - 1, across ? THICKNESS - 1 : 0, across ? length : THICKNESS - 1,
-                across ? THICKNESS - 1 : length);
+        gc.drawLine(across ? 0 : THICKNESS - 1, across ? THICKNESS - 1 : 0, across ? end : THICKNESS - 1,
+                across ? THICKNESS - 1 : end);
     }
 
-    static double step(double pixelsPerMm) {
+    /** Distance of labels in the unit, at so many pixels a unit. */
+    static double step(double pixels) {
         for (double step : STEPS) {
-            if (step * pixelsPerMm >= LABEL_ROOM) {
+            if (step * pixels >= LABEL_ROOM) {
                 return step;
             }
         }
         return STEPS[STEPS.length - 1];
     }
 
-    static String text(double mm, double step) {
-        double clean = Math.rint(mm * 10) / 10;
-        return step < 1 ? String.format(java.util.Locale.ROOT, "%.1f", clean + 0.0)
-                : Long.toString(Math.round(clean));
+    /** A label with as many decimals as its step needs. */
+    static String text(double length, double step) {
+        int decimals = step >= 1 ? 0 : step >= 0.1 ? 1 : step >= 0.01 ? 2 : 3;
+        double digits = Math.pow(10, decimals);
+        return String.format(Locale.ROOT, "%." + decimals + "f", Math.rint(length * digits) / digits + 0.0);
     }
 
     private void tick(GC gc, int at, int size) {
