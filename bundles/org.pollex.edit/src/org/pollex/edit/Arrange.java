@@ -84,15 +84,16 @@ public final class Arrange {
         return copy;
     }
 
-    /** Moves marks to the top layer of another side, which gets a layer when it has none. */
+    /** Moves marks to the top layer of another side that is shown; the side gets a layer when it has none. */
     public static Command toSide(List<? extends Mark> marks, Side side) {
         CompoundCommand all = new CompoundCommand("Move to other side");
-        Layer layer;
-        if (side.getLayers().isEmpty()) {
-            layer = DesignFactory.eINSTANCE.createLayer();
-            all.add(new AddLayerCommand(side, layer, 0));
-        } else {
-            layer = side.getLayers().get(side.getLayers().size() - 1);
+        Layer shown = null;
+        for (Layer each : side.getLayers()) {
+            shown = each.isHidden() ? shown : each;
+        }
+        Layer layer = shown != null ? shown : DesignFactory.eINSTANCE.createLayer();
+        if (shown == null) {
+            all.add(new AddLayerCommand(side, layer, side.getLayers().size()));
         }
         int top = layer.getMarks().size();
         for (int i = marks.size() - 1; i >= 0; i--) {

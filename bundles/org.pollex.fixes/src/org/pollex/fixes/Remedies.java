@@ -50,9 +50,12 @@ import org.pollex.rules.Suite;
 public final class Remedies {
 
     /** A hair inside what fits exactly, so that rounding never crosses the edge. */
-    private static final double KEEP = 1e-6;
+    static final double KEEP = 1e-6;
     /** A hair over the limit, so that the mended place passes. */
     private static final double OVER = 1.002;
+
+    /** Remedies that place everything on a side. */
+    private static final List<String> WHOLE_SIDE = List.of(Fixes.PLACE_LARGEST, Fixes.BEST_TURN, Fixes.MOVE_PROPOSED);
 
     private static final Map<String, String> LABELS = labels();
 
@@ -97,6 +100,7 @@ public final class Remedies {
         labels.put(Fixes.BEST_TURN, "Turn to where most fits");
         labels.put(Fixes.MOVE_INTO_SAFE, "Move into the safe zone");
         labels.put(Fixes.MOVE_TO_OTHER_SIDE, "Move to the other side");
+        labels.put(Fixes.MOVE_PROPOSED, "Move the proposed marks to the other side");
         labels.put(Fixes.SCALE_UP, "Scale up to the limit");
         labels.put(Fixes.NEAREST_INK, "Choose the nearest ink");
         labels.put(Fixes.DROP_SPECKS, "Leave specks out");
@@ -116,6 +120,7 @@ public final class Remedies {
                 case Fixes.BEST_TURN -> largest(finding, OptionalDouble.empty());
                 case Fixes.MOVE_INTO_SAFE -> moveIntoSafe(finding);
                 case Fixes.MOVE_TO_OTHER_SIDE -> toOtherSide(finding);
+                case Fixes.MOVE_PROPOSED -> new SplitRemedy(suite, design, printed, original).moved(finding);
                 case Fixes.SCALE_UP -> scaleUp(finding);
                 case Fixes.NEAREST_INK -> new InkRemedy(suite, design, printed, original).nearest(finding);
                 case Fixes.DROP_SPECKS -> new SpeckRemedy(printed, original).leaveOut(finding, marks(finding));
@@ -139,7 +144,7 @@ public final class Remedies {
         worst.sort(Comparator.comparingDouble(each -> -need(each)));
         for (Finding finding : worst) {
             List<Object> keys = new ArrayList<>(marks(finding));
-            keys.add(remedy.equals(Fixes.PLACE_LARGEST) || remedy.equals(Fixes.BEST_TURN) ? finding.side()
+            keys.add(WHOLE_SIDE.contains(remedy) ? finding.side()
                     : remedy.equals(Fixes.NEAREST_INK) ? finding.region() : finding);
             if (keys.stream().anyMatch(touched::contains)) {
                 continue;
@@ -255,23 +260,25 @@ public final class Remedies {
         }
         Design whole = original(design);
         List<Mark> moved = marks.stream().map(this::original).toList();
-        Command all = new Later("Move to the other side", () -> {
-            CompoundCommand steps = new CompoundCommand("Move to the other side");
-            Optional<Side> there = whole.getSides().stream().filter(each -> other.get().equals(each.getName()))
-                    .findFirst();
-            Side side = there.orElseGet(() -> {
-                Side made = DesignFactory.eINSTANCE.createSide();
-                made.setName(other.get());
-                return made;
-            });
-            if (there.isEmpty()) {
-                steps.add(new AddSideCommand(whole, side));
-            }
-            steps.add(Arrange.toSide(moved, side));
-            return steps;
-        });
+        Command all = new Later("Move to the other side", () -> toSide(whole, other.get(), moved));
         return new Remedy.Done(all, marks.size() == 1 ? "Moved to the " + other.get() + "."
                 : marks.size() + " marks moved to the " + other.get() + ".");
+    }
+
+    /** Moves marks to a side of a design, which is made when the design has none of that name. */
+    static Command toSide(Design whole, String name, List<Mark> moved) {
+        CompoundCommand steps = new CompoundCommand("Move to the other side");
+        Optional<Side> there = whole.getSides().stream().filter(each -> name.equals(each.getName())).findFirst();
+        Side side = there.orElseGet(() -> {
+            Side made = DesignFactory.eINSTANCE.createSide();
+            made.setName(name);
+            return made;
+        });
+        if (there.isEmpty()) {
+            steps.add(new AddSideCommand(whole, side));
+        }
+        steps.add(Arrange.toSide(moved, side));
+        return steps;
     }
 
     private Remedy scaleUp(Finding finding) {

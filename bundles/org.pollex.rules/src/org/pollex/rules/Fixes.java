@@ -17,6 +17,8 @@ public final class Fixes {
     public static final String MOVE_INTO_SAFE = "move-into-safe";
     /** Move marks to the other side. */
     public static final String MOVE_TO_OTHER_SIDE = "move-to-other-side";
+    /** Move the marks that the check proposes to the other side, and place both sides as large as fits. */
+    public static final String MOVE_PROPOSED = "move-proposed";
     /** Scale the mark up until the limit holds. */
     public static final String SCALE_UP = "scale-up";
     /** Assign the nearest ink of the catalogue. */

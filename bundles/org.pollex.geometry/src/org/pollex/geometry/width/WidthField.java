@@ -104,6 +104,15 @@ public final class WidthField {
         return new Places(boundary, hits, inside, limit / scale, reach, scale).list();
     }
 
+    /** How the widths up to {@link #maxWidth} are spread along the boundary. */
+    public WidthSpread spread() {
+        double total = 0;
+        for (int ring = 0; ring < boundary.rings; ring++) {
+            total += boundary.ringLength[ring];
+        }
+        return WidthSpread.of(hits, reach, total, scale);
+    }
+
     /** The field of the same area scaled about the origin by a factor above 0; shares everything with this one. */
     public WidthField scaled(double factor) {
         if (!(factor > 0) || !Double.isFinite(factor)) {

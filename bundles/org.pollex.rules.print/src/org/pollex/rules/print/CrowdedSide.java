@@ -6,13 +6,8 @@
  */
 package org.pollex.rules.print;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import org.pollex.geometry.shape.Polygons;
-import org.pollex.geometry.width.PlaceKind;
-import org.pollex.geometry.width.WidthPlace;
-import org.pollex.model.catalogue.Method;
-import org.pollex.print.PrintedType;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;
@@ -20,17 +15,17 @@ import org.pollex.rules.Fixes;
 import org.pollex.rules.Measures;
 import org.pollex.rules.Severity;
 import org.pollex.rules.SideMeasures;
+import org.pollex.rules.crowd.Crowding;
+import org.pollex.rules.crowd.MarkGroup;
+import org.pollex.rules.crowd.Split;
 
 /**
  * Does a side hold more than fits? Counted are parts of ink, lines of lettering and the share of the safe zone under
- * ink. Beyond that, how many times larger than the largest placement the print would have to be for its smallest
- * lettering and most of its thin line work to reach the limits of the method. Thin line work counts when places below
- * the limit make up a quarter or more of the length of the ink, taken as half of its boundary; its measure is then the
- * width that half of that length falls short of.
+ * ink. Beyond that, how many times larger than the largest placement the print would have to be for the smallest
+ * lettering of each of its groups of marks, most of its lines and most of its gaps to reach the limits of the method;
+ * and which groups had best move to the other side, see {@link Crowding}.
  */
 public final class CrowdedSide implements Check {
-
-    private static final double MOSTLY = 0.25;
 
     @Override
     public void check(CheckContext context, FindingSink sink) {
@@ -43,26 +38,28 @@ public final class CrowdedSide implements Check {
     }
 
     private static void counts(CheckContext context, SideMeasures side, FindingSink sink) {
+        boolean other = context.printed().item().faces().size() > 1;
         double parts = side.inks().stream().mapToInt(ink -> Polygons.parts(side.ink(ink)).size()).sum();
-        count(side, "parts", parts, context.setting("crowded-side.parts"), "", Measures.count((int) parts,
+        count(side, other, "parts", parts, context.setting("crowded-side.parts"), "", Measures.count((int) parts,
                 "separate part", "separate parts") + " of ink", sink);
         int types = side.side().types().size();
-        count(side, "types", types, context.setting("crowded-side.types"), "", Measures.count(types,
+        count(side, other, "types", types, context.setting("crowded-side.types"), "", Measures.count(types,
                 "piece", "pieces") + " of lettering", sink);
         double share = Polygons.intersection(side.printed(), side.face().safe()).getArea()
                 / side.face().safe().getArea();
-        count(side, "ink", share, context.setting("crowded-side.ink-share"), "", Measures.percent(share)
+        count(side, other, "ink", share, context.setting("crowded-side.ink-share"), "", Measures.percent(share)
                 + " of its safe zone under ink", sink);
     }
 
-    private static void count(SideMeasures side, String kind, double value, double limit, String unit, String what,
-            FindingSink sink) {
+    private static void count(SideMeasures side, boolean otherSide, String kind, double value, double limit,
+            String unit, String what, FindingSink sink) {
         if (value > limit) {
             String most = kind.equals("ink") ? Measures.percent(limit) : Measures.number(limit, 0);
             sink.info(kind).on(side.name()).measured(value, limit, unit).at(side.printed())
-                    .curedBy(Fixes.MOVE_TO_OTHER_SIDE)
+                    .curedBy(otherSide ? new String[] {Fixes.MOVE_TO_OTHER_SIDE} : new String[0])
                     .say("The " + side.name() + " has " + what + ", more than the " + most
-                            + " that look calm at this size; leave something out or move it to the other side.");
+                            + " that look calm at this size; leave something out"
+                            + (otherSide ? " or move it to the other side." : "."));
         }
     }
 
@@ -70,49 +67,25 @@ public final class CrowdedSide implements Check {
         double warning = context.setting("crowded-side.need-warning");
         double error = context.setting("crowded-side.need-error");
         double tolerance = 1 + context.setting("width.tolerance");
-        double type = type(context, side);
-        double line = side.inks().stream().mapToDouble(ink -> line(context, side, ink)).max().orElse(0);
-        double need = Math.max(type, line) / side.largest(0).scale();
-        if (need <= warning * tolerance || Math.max(type, line) <= tolerance) {
+        Crowding crowding = Crowding.of(context, side);
+        MarkGroup worst = crowding.worst();
+        double need = crowding.of(worst);
+        if (need <= warning * tolerance || worst.need() <= tolerance) {
             return;
         }
         Severity severity = need > error ? Severity.ERROR : Severity.WARNING;
+        Optional<Split> split = crowding.split();
         sink.found(severity, "detail").on(side.name()).measured(need, severity == Severity.ERROR ? error : warning,
-                "times").at(side.printed()).curedBy(Fixes.MOVE_TO_OTHER_SIDE)
-                .say("To hold its " + (type >= line ? "lettering" : "line work") + " the " + side.name()
-                        + " would have to be " + Measures.number(need, 1) + " times larger than fits; "
-                        + "use fewer words or parts, or move some to the other side.");
+                "times").at(side.printed()).curedBy(fixes(crowding, split))
+                .say("To hold its " + worst.word() + " the " + side.name() + " would have to be "
+                        + Measures.number(need, 1) + " times larger than fits"
+                        + SplitWords.of(crowding, split, tolerance));
     }
 
-    private static double type(CheckContext context, SideMeasures side) {
-        double floor = context.printed().method().getTypeMin();
-        double smallest = side.side().types().stream().mapToDouble(PrintedType::xHeight).filter(x -> x > 0).min()
-                .orElse(Double.POSITIVE_INFINITY);
-        return floor / smallest;
-    }
-
-    private static double line(CheckContext context, SideMeasures side, String ink) {
-        Method method = context.printed().method();
-        double dust = context.setting("width.dust");
-        double limit = method.getLineMin();
-        List<WidthPlace> thin = new ArrayList<>();
-        double length = 0;
-        for (WidthPlace place : side.lines(ink, dust, Math.max(limit, method.getGapMinReversed())).places(limit)) {
-            if (place.kind() == PlaceKind.LINE) {
-                thin.add(place);
-                length += place.length();
-            }
+    private static String[] fixes(Crowding crowding, Optional<Split> split) {
+        if (split.isPresent()) {
+            return new String[] {Fixes.MOVE_PROPOSED};
         }
-        if (length < MOSTLY * side.ink(ink, dust).getLength() / 2) {
-            return 0;
-        }
-        double passed = 0;
-        for (WidthPlace place : thin) {
-            passed += place.length();
-            if (passed >= length / 2) {
-                return limit / place.width();
-            }
-        }
-        return 0;
+        return crowding.otherFaces().isEmpty() ? new String[0] : new String[] {Fixes.MOVE_TO_OTHER_SIDE};
     }
 }

@@ -8,6 +8,7 @@ package org.pollex.fixes;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.commands.Command;
@@ -186,6 +188,72 @@ class RemediesTest {
         assertEquals("back", ((Side) line.eContainer().eContainer()).getName());
         done.command().undo();
         assertEquals(1, design.getSides().size());
+    }
+
+    private TextLine line(String id, String words, double y, double size) {
+        TextLine line = DesignFactory.eINSTANCE.createTextLine();
+        line.setId(id);
+        line.setText(words);
+        line.setY(y);
+        line.setSize(size);
+        line.setInk("navy");
+        design.getSides().get(0).getLayers().get(0).getMarks().add(line);
+        return line;
+    }
+
+    @Test
+    void smallLinesMoveToTheBackAndBothSidesGrowToWhatFits() throws Exception {
+        TextLine name = line("t1", "GULL", -5, 8);
+        TextLine second = line("t2", "ferry line and bakery", 0, 1.3);
+        TextLine hidden = line("t3", "draft", 2, 1.3);
+        hidden.setHidden(true);
+        cures(Fixes.MOVE_PROPOSED, finding("crowded-side"));
+        double together = suite.fit(print(), "front", OptionalDouble.of(0)).orElseThrow().fit().scale();
+        done(Fixes.MOVE_PROPOSED, finding("crowded-side")).execute();
+        assertEquals(List.of("t1", "t3"), design.getSides().get(0).getLayers().get(0).getMarks().stream()
+                .map(Mark::getId).toList());
+        assertEquals("back", ((Side) second.eContainer().eContainer()).getName());
+        assertTrue(name.getScale() >= together * (1 - 1e-5), "the name has the scale " + name.getScale());
+        assertEquals(name.getScale(), hidden.getScale());
+        assertTrue(second.getScale() > name.getScale());
+        Printed now = print();
+        for (String side : List.of("front", "back")) {
+            assertEquals(1, suite.fit(now, side, OptionalDouble.of(0)).orElseThrow().fit().scale(), 1e-4);
+            assertTrue(now.item().face(side).orElseThrow().safe().buffer(1e-6)
+                    .covers(now.side(side).orElseThrow().printed()), side);
+        }
+    }
+
+    @Test
+    void whatMovesToABackWithAHiddenLayerIsSeen() throws Exception {
+        line("t1", "GULL", -5, 8);
+        TextLine second = line("t2", "ferry line and bakery", 0, 1.3);
+        Side back = DesignFactory.eINSTANCE.createSide();
+        back.setName("back");
+        Layer layer = DesignFactory.eINSTANCE.createLayer();
+        layer.setHidden(true);
+        back.getLayers().add(layer);
+        design.getSides().add(back);
+        cures(Fixes.MOVE_PROPOSED, finding("crowded-side"));
+        done(Fixes.MOVE_PROPOSED, finding("crowded-side")).execute();
+        assertEquals(back, second.eContainer().eContainer());
+        assertTrue(print().side("back").isPresent());
+    }
+
+    @Test
+    void oneMarkIsNotPartedAndSaysSo() throws Exception {
+        PlainShape ring = DesignFactory.eINSTANCE.createPlainShape();
+        ring.setId("ring");
+        ring.setKind(ShapeKind.ELLIPSE);
+        ring.setWidth(14);
+        ring.setHeight(10);
+        ring.setLineWidth(0.05);
+        ring.setInk("navy");
+        design.getSides().get(0).getLayers().get(0).getMarks().add(ring);
+        Finding finding = finding("crowded-side");
+        assertFalse(finding.fixes().contains(Fixes.MOVE_PROPOSED), finding.fixes().toString());
+        assertInstanceOf(Remedy.Refused.class, new Remedies(suite, design, print()).apply(Fixes.MOVE_PROPOSED,
+                finding));
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.pollex.print.item.ItemFace;
  * ink ID #RRGGBB SHAPE              an area of ink
  * mark NAME SHAPE                   a mark; without any, all ink is one mark
  * type XHEIGHT TEXT_WITHOUT_BLANKS SHAPE
+ * lettering NAME XHEIGHT SHAPE      a mark that is a line of lettering
  * raster PPI SHAPE
  * notice KIND FEATURE MESSAGE
  * match #RRGGBB INK CIEDE2000 AREA [assigned]
@@ -66,6 +67,12 @@ final class CaseSide {
                 double x = Double.parseDouble(parts[0]);
                 types.add(new PrintedType("text", parts[1], x / 0.5, x, Shape.parse(parts[2])));
             }
+            case "lettering" -> {
+                String[] parts = rest.split(" ", 3);
+                double x = Double.parseDouble(parts[1]);
+                marks.add(new PrintedMark(parts[0], parts[0], Shape.parse(parts[2]), true));
+                types.add(new PrintedType(parts[0], parts[0], x / 0.5, x, Shape.parse(parts[2])));
+            }
             case "raster" -> {
                 String[] parts = rest.split(" ", 2);
                 rasters.add(new PrintedRaster("picture", Double.parseDouble(parts[0]), Shape.parse(parts[1])));
@@ -91,7 +98,7 @@ final class CaseSide {
     PrintedSide printed(ItemFace face) {
         if (marks.isEmpty() && !regions.isEmpty()) {
             Geometry all = Polygons.union(regions.stream().map(InkRegion::area).toList());
-            marks.add(new PrintedMark("art", "ferry.svg", all, false));
+            marks.add(new PrintedMark(types.isEmpty() ? "art" : types.get(0).mark(), "ferry.svg", all, false));
         }
         return new PrintedSide(face, regions, marks, types, matches, rasters, notices);
     }

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Family;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
@@ -28,7 +29,9 @@ import org.pollex.model.design.ShapeKind;
 import org.pollex.model.design.Side;
 import org.pollex.print.InkRegion;
 import org.pollex.print.Printed;
+import org.pollex.print.PrintedMark;
 import org.pollex.print.PrintedSide;
+import org.pollex.print.PrintedType;
 import org.pollex.print.item.Item;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Contributions;
@@ -84,6 +87,25 @@ class NewFamilyTest {
     @Test
     void cleanOneIsClean() throws Exception {
         assertEquals(List.of(), suite.check(printed(Shape.parse("disc 0 0 29.5 minus disc 0 0 22"))));
+    }
+
+    /** It is printed on one side: nothing is offered to be moved to another. */
+    @Test
+    void aCrowdedOneHasNoOtherSide() throws Exception {
+        Geometry name = Shape.parse("rect 0 -1 26 5");
+        Geometry small = Shape.parse("rect 0 4 9 0.8");
+        Printed crowded = printed(Polygons.union(name, small));
+        PrintedSide side = crowded.sides().get(0);
+        Printed lettered = new Printed(crowded.design(), crowded.item(), crowded.material(), crowded.method(),
+                crowded.inks(), List.of(new PrintedSide(side.face(), side.regions(), List.of(
+                        new PrintedMark("a", "GULL", name, true), new PrintedMark("b", "bakery", small, true)),
+                        List.of(new PrintedType("b", "bakery", 0.8, 0.4, small)), List.of(), List.of(), List.of())));
+        Finding finding = suite.check(lettered).stream().filter(each -> each.check().equals("crowded-side")).findFirst()
+                .orElseThrow();
+        assertEquals("detail", finding.kind());
+        assertEquals(List.of(), finding.fixes());
+        assertTrue(finding.message().endsWith("larger than fits. \"bakery\" needs 1.8 times, cut words."),
+                finding.message());
     }
 
     @Test
