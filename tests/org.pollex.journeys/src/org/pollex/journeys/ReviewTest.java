@@ -12,16 +12,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.ISharedImages;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,6 +51,8 @@ class ReviewTest {
     @TempDir
     Path folder;
 
+    private static List<String> read = List.of();
+
     private StudioProject studio;
     private IFolder link;
     private IFile file;
@@ -66,14 +72,17 @@ class ReviewTest {
         desk = (ReviewDesk) Window.page().showView(ReviewDesk.ID);
         Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID),
                 org.eclipse.ui.IWorkbenchPage.STATE_MAXIMIZED);
-        Window.until("the findings are there", () -> label("settled") != null);
+        Window.until("the findings are there", () -> label("0 of 8 settled") != null);
     }
 
     @AfterEach
     void close() throws Exception {
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID),
+                org.eclipse.ui.IWorkbenchPage.STATE_RESTORED);
         Window.page().hideView(desk);
         Window.closeEditors();
         studio.remove(link, new NullProgressMonitor());
+        Window.fill();
     }
 
     private static Composite root() {
@@ -101,6 +110,8 @@ class ReviewTest {
                 }
                 FindingsViewTest.find(dialog, Text.class, each -> each.isEnabled() && (each.getStyle()
                         & SWT.READ_ONLY) == 0).setText(text);
+                read = Widgets.all(dialog, Label.class).stream().map(Label::getText).toList();
+                Window.idle();
                 try {
                     Picture.take(Window.display(), picture);
                 } catch (Exception e) {
@@ -137,6 +148,9 @@ class ReviewTest {
         Window.until("the revision is there", () -> label("waits for review") != null);
         assertTrue(Files.exists(folder.resolve("revisions/1/harbour.design")));
         answer("Sign off", "Good for the press.", "Sign off", "review-signing");
+        assertTrue(read.stream().anyMatch(each -> each.contains("harbour.design, front: A line of navy is only 0.12 "
+                + "mm wide over")), read.toString());
+        assertTrue(read.stream().anyMatch(each -> each.endsWith("(and 3 like it)")), read.toString());
         Window.until("it is signed", () -> label("signed off") != null);
         Window.idle();
         Picture.take(Window.display(), "review-signed");
@@ -156,5 +170,80 @@ class ReviewTest {
         Window.page().activate(desk);
         button(root(), "Begin a new revision").notifyListeners(SWT.Selection, new Event());
         Window.until("a new revision is begun", () -> label("not reviewed") != null);
+    }
+
+    @Test
+    void sendBackAndMend() throws Exception {
+        Window.until("whose design it is", () -> label("Lamp Rock Ferries, Harbour days") != null);
+        assertTrue(label("Standard pick, solid yellow, one-colour pad print, navy") != null);
+        Label error = label("Error in harbour.design");
+        assertTrue(Widgets.all(error.getParent(), Label.class).stream().anyMatch(each -> each.isVisible()
+                && each.getImage() == PlatformUI.getWorkbench().getSharedImages().getImage(
+                        ISharedImages.IMG_OBJS_ERROR_TSK)), "no sign of an error stands beside the finding");
+        button(root(), "Make a revision").notifyListeners(SWT.Selection, new Event());
+        Window.until("the revision is there", () -> label("waits for review") != null);
+        answer("Send back", "Thicken the waterline, please.", "Send back", "review-sending-back");
+        Window.until("it is sent back", () -> label("sent back") != null);
+        Job job = ModelFiles.JOBS.load(folder.resolve("harbour.job"));
+        assertTrue(job.getRevisions().get(0).getNote().endsWith(": Thicken the waterline, please."));
+        Window.until("the note is read on the desk", () -> label("Thicken the waterline, please.") != null);
+        for (int i = 0; i < 8 && label("0.12 mm wide over 11") == null; i++) {
+            button(root(), "Next").notifyListeners(SWT.Selection, new Event());
+            Window.idle();
+        }
+        Window.until("the place is painted", desk::painted);
+        Picture.take(Window.display(), "review-sent-back");
+        byte[] before = Files.readAllBytes(folder.resolve("harbour.design"));
+        button(root(), "Scale up to the limit").notifyListeners(SWT.Selection, new Event());
+        Window.until("the finding is gone", () -> FindingMarkers.of(file).stream().noneMatch(each -> each.message()
+                .contains("0.12 mm wide over 11")));
+        assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(folder.resolve("harbour.design"))));
+        Window.until("the desk says so", () -> label("harbour.design is changed and saved.") != null);
+        Window.idle();
+        Picture.take(Window.display(), "review-mended");
+    }
+
+    @Test
+    void aNarrowDeskHidesNothing() throws Exception {
+        Window.page().setPartState(Window.page().findViewReference(ReviewDesk.ID),
+                org.eclipse.ui.IWorkbenchPage.STATE_RESTORED);
+        Window.window().getShell().setSize(900, 880);
+        Window.idle();
+        Button next = button(root(), "Next");
+        Composite bar = next.getParent();
+        assertTrue(next.getLocation().x + next.getSize().x <= bar.getClientArea().width, "the bar is clipped");
+        assertTrue(label(" settled").getLocation().x + label(" settled").getSize().x <= bar.getClientArea().width,
+                "the bar is clipped");
+        ScrolledComposite column = FindingsViewTest.find(root(), ScrolledComposite.class, each -> each.isVisible()
+                && button(each, "Waive") != null);
+        int content = column.getContent().getSize().y;
+        assertTrue(content > column.getClientArea().height, "the desk is not low enough to need it");
+        assertTrue(column.getVerticalBar().isVisible(), "the column of texts cannot be scrolled");
+        column.setOrigin(0, content);
+        Window.idle();
+        Button begin = button(root(), "Begin a new revision");
+        Picture.take(Window.display(), "review-narrow");
+        int low = Window.display().map(begin, column, 0, begin.getSize().y).y;
+        assertTrue(low <= column.getClientArea().height, "the last button is out of reach");
+        Window.dark(true);
+        Picture.take(Window.display(), "review-narrow-dark");
+        Window.dark(false);
+    }
+
+    @Test
+    void aPlaceAsWideAsTheSideIsFramed() throws Exception {
+        int most = FindingMarkers.of(file).size();
+        for (int i = 0; i < most && label("% of the size") == null; i++) {
+            button(root(), "Next").notifyListeners(SWT.Selection, new Event());
+            Window.idle();
+        }
+        Window.until("the place is painted", desk::painted);
+        Window.idle();
+        Picture.take(Window.display(), "review-framed");
+        Window.dark(true);
+        Window.until("the place is painted", desk::painted);
+        Picture.take(Window.display(), "review-framed-dark");
+        Window.dark(false);
+        assertTrue(label("% of the size") != null, "a side that is too empty is not among the findings");
     }
 }

@@ -24,6 +24,10 @@ public final class PlacePicture {
     private static final Color RING = new Color(0xd0006f);
     private static final float RING_WIDTH = 2.4f;
     private static final double RING_GAP = 5;
+    /** Share of a face from which on a place is shown with the whole face. */
+    private static final double WIDE = 0.5;
+    /** Room about a whole face, as a share of it. */
+    private static final double FRAME = 0.08;
 
     private final ItemFace face;
     private final PrintPainter painter;
@@ -34,14 +38,32 @@ public final class PlacePicture {
         this.painter = new PrintPainter(printed);
     }
 
-    /** A window about a place: never smaller than {@code least} mm across, with as much again around the place. */
-    public static Envelope about(Geometry place, double least) {
+    /**
+     * A window about a place of a face: never smaller than {@code least} mm across, with as much again around the
+     * place. A place that spans more than half of the face either way, or has no extent at all, is shown with the whole
+     * face, since an enlargement of its middle would show nothing of it.
+     *
+     * @param place  mm on the item; may be empty
+     * @param least  mm
+     */
+    public static Envelope about(Geometry place, ItemFace face, double least) {
         Envelope box = place.getEnvelopeInternal();
-        Coordinate middle = box.isNull() ? new Coordinate() : box.centre();
-        double size = box.isNull() ? least : Math.max(least, 2 * Math.max(box.getWidth(), box.getHeight()));
-        Envelope window = new Envelope(middle);
+        Envelope whole = face.area().getEnvelopeInternal();
+        if (box.isNull() || box.getWidth() > WIDE * whole.getWidth() || box.getHeight() > WIDE * whole.getHeight()) {
+            Envelope framed = new Envelope(whole);
+            framed.expandToInclude(box);
+            framed.expandBy(FRAME * Math.max(framed.getWidth(), framed.getHeight()));
+            return framed;
+        }
+        double size = Math.max(least, 2 * Math.max(box.getWidth(), box.getHeight()));
+        Envelope window = new Envelope(box.centre());
         window.expandBy(size / 2);
         return window;
+    }
+
+    /** Pixels a millimetre at which a window fits a picture. */
+    public static double scale(Envelope window, int width, int height) {
+        return Math.min(width / window.getWidth(), height / window.getHeight());
     }
 
     /**

@@ -94,9 +94,9 @@ public final class FindingsPage {
         if (face == null || finding.where().isEmpty()) {
             return "";
         }
-        Envelope window = PlacePicture.about(finding.where(), LEAST_MM);
-        BufferedImage image = new PlacePicture(printed, face).of(window.centre(), SIZE / window.getWidth(), SIZE, SIZE,
-                PAPER, finding.where());
+        Envelope window = PlacePicture.about(finding.where(), face, LEAST_MM);
+        BufferedImage image = new PlacePicture(printed, face).of(window.centre(),
+                PlacePicture.scale(window, SIZE, SIZE), SIZE, SIZE, PAPER, finding.where());
         return "<img alt=\"the place on the " + text(finding.side()) + "\" width=\"" + SIZE + "\" height=\"" + SIZE
                 + "\" src=\"data:image/png;base64," + Base64.getEncoder().encodeToString(PngFile.bytes(image, DPI))
                 + "\">";

@@ -68,30 +68,6 @@ public final class ReviewWork {
         job.schedule();
     }
 
-    /** A question to a review. */
-    @FunctionalInterface
-    public interface Question {
-
-        /** Answers in words; what it throws is the answer too. */
-        String to(JobReview review) throws Exception;
-    }
-
-    /** Asks the review of the job of a design in the background. */
-    public static void ask(Path design, Question question, Consumer<String> answer) {
-        Job job = Job.createSystem("Looking at a review", monitor -> {
-            String words;
-            try {
-                Optional<JobReview> review = JobReview.of(design, Clock.systemUTC());
-                words = review.isEmpty() ? "The design belongs to no job." : question.to(review.get());
-            } catch (Exception e) {
-                words = String.valueOf(e.getMessage());
-            }
-            String said = words;
-            tell(() -> answer.accept(said));
-        });
-        job.schedule();
-    }
-
     private static void refresh(Path file, IProgressMonitor monitor) throws CoreException {
         Optional<org.eclipse.core.resources.IFile> resource = StudioProject.file(file);
         if (resource.isPresent()) {

@@ -48,6 +48,8 @@ final class DeskPictures {
     private long printedTime;
     private Printed printed;
     private String trouble = "";
+    private Entry shown;
+    private int backdrop;
 
     DeskPictures(Composite largeParent, Composite actualParent) {
         large = canvas(largeParent, "The place enlarged", () -> largeImage);
@@ -77,6 +79,10 @@ final class DeskPictures {
 
     private void paint(Canvas canvas, GC gc, Image image) {
         Point size = canvas.getSize();
+        if (image != null && shown != null && backdrop != ScreenImages.rgb(large.getBackground())) {
+            // the window turned light or dark since
+            show(shown);
+        }
         if (image != null) {
             gc.drawImage(image, (size.x - image.getBounds().width) / 2, (size.y - image.getBounds().height) / 2);
         } else if (canvas == large && !trouble.isEmpty()) {
@@ -102,6 +108,7 @@ final class DeskPictures {
         if (job != null) {
             job.cancel();
         }
+        shown = entry;
         if (entry == null) {
             replace(null, null, "");
             return;
@@ -109,7 +116,8 @@ final class DeskPictures {
         Point size = large.getSize();
         int width = Math.max(120, size.x);
         int height = Math.max(120, size.y);
-        int backdrop = ScreenImages.rgb(large.getBackground());
+        backdrop = ScreenImages.rgb(large.getBackground());
+        int ground = backdrop;
         double trueScale = ScreenScale.pixelsPerMm(large);
         Path path = entry.path();
         job = new Job("Painting a place") {
@@ -123,10 +131,10 @@ final class DeskPictures {
                             .or(() -> print.item().faces().stream().findFirst());
                     if (face.isPresent()) {
                         PlacePicture picture = new PlacePicture(print, face.get());
-                        Envelope window = PlacePicture.about(entry.finding().where(), LEAST_MM);
-                        made[0] = ScreenImages.data(picture.of(window.centre(), Math.min(width, height)
-                                / window.getWidth(), width, height, backdrop, entry.finding().where()));
-                        made[1] = ScreenImages.data(whole(picture, face.get(), trueScale, backdrop, entry));
+                        Envelope window = PlacePicture.about(entry.finding().where(), face.get(), LEAST_MM);
+                        made[0] = ScreenImages.data(picture.of(window.centre(), PlacePicture.scale(window, width,
+                                height), width, height, ground, entry.finding().where()));
+                        made[1] = ScreenImages.data(whole(picture, face.get(), trueScale, ground, entry));
                     }
                 } catch (StoreException | PrintException | ItemException | ArtException e) {
                     why = e.getMessage();

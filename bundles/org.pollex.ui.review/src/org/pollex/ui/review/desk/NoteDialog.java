@@ -6,7 +6,9 @@
  */
 package org.pollex.ui.review.desk;
 
+import java.util.List;
 import java.util.Optional;
+import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -25,23 +27,31 @@ final class NoteDialog extends TitleAreaDialog {
     record Note(String text, String who) {
     }
 
+    private static final int WIDE = 420;
+
     private final String title;
     private final String question;
     private final boolean needed;
+    private final List<String> open;
     private Text text;
     private Text who;
     private Note note;
 
-    private NoteDialog(Shell shell, String title, String question, boolean needed) {
+    private NoteDialog(Shell shell, String title, String question, boolean needed, List<String> open) {
         super(shell);
         this.title = title;
         this.question = question;
         this.needed = needed;
+        this.open = List.copyOf(open);
     }
 
-    /** Asks; empty when it was cancelled. */
-    static Optional<Note> ask(Shell shell, String title, String question, boolean noteNeeded) {
-        NoteDialog dialog = new NoteDialog(shell, title, question, noteNeeded);
+    /**
+     * Asks; empty when it was cancelled.
+     *
+     * @param open  what is not settled, a line each, to be read before it is answered
+     */
+    static Optional<Note> ask(Shell shell, String title, String question, boolean noteNeeded, List<String> open) {
+        NoteDialog dialog = new NoteDialog(shell, title, question, noteNeeded, open);
         return dialog.open() == OK ? Optional.of(dialog.note) : Optional.empty();
     }
 
@@ -54,13 +64,18 @@ final class NoteDialog extends TitleAreaDialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         setTitle(title);
-        setMessage(question);
+        setMessage(question, open.isEmpty() ? IMessageProvider.NONE : IMessageProvider.WARNING);
         Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         GridLayoutFactory.swtDefaults().numColumns(2).margins(12, 12).applyTo(area);
+        for (String each : open) {
+            Label line = new Label(area, SWT.WRAP);
+            line.setText(each.replace("&", "&&"));
+            GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(WIDE, SWT.DEFAULT).applyTo(line);
+        }
         new Label(area, SWT.NONE).setText("N&ote:");
         text = new Text(area, SWT.BORDER);
-        GridDataFactory.fillDefaults().grab(true, false).hint(420, SWT.DEFAULT).applyTo(text);
+        GridDataFactory.fillDefaults().grab(true, false).hint(WIDE, SWT.DEFAULT).applyTo(text);
         new Label(area, SWT.NONE).setText("&Name:");
         who = new Text(area, SWT.BORDER);
         who.setText(Person.name());

@@ -6,18 +6,23 @@
  */
 package org.pollex.ui.review.desk;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IResourceChangeEvent;
 import org.eclipse.core.resources.IResourceChangeListener;
 import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -27,12 +32,15 @@ import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.ViewPart;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.markers.StudioSuite;
+import org.pollex.model.store.StoreException;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Finding;
-import org.pollex.rules.Severity;
+import org.pollex.rules.review.JobReview;
 import org.pollex.ui.Person;
+import org.pollex.ui.review.Narrow;
 import org.pollex.ui.review.ReviewWork;
 import org.pollex.ui.review.WaiveDialog;
+import org.pollex.ui.review.fix.Mending;
 
 /**
  * Where an art director goes through the findings of saved designs: one at a time, enlarged beside true size; waives,
@@ -43,17 +51,14 @@ public final class ReviewDesk extends ViewPart {
     /** Id of the view. */
     public static final String ID = "org.pollex.ui.review.desk";
 
+    private static final int WIDE = 180;
+
     private final IResourceChangeListener markers = this::markersChanged;
     private final List<Button> needEntry = new ArrayList<>();
     private Combo jobs;
     private Button unsettled;
     private Label progress;
-    private Label title;
-    private Label message;
-    private Label facts;
-    private Label why;
-    private Label state;
-    private Label said;
+    private EntryPane pane;
     private Button waive;
     private DeskPictures pictures;
     private List<IContainer> folders = List.of();
@@ -68,39 +73,23 @@ public final class ReviewDesk extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         Composite left = new Composite(sash, SWT.NONE);
         left.setLayout(new org.eclipse.swt.layout.FillLayout());
-        Composite right = new Composite(sash, SWT.NONE);
-        GridLayoutFactory.swtDefaults().applyTo(right);
-        Composite actual = new Composite(right, SWT.NONE);
-        actual.setLayout(new org.eclipse.swt.layout.FillLayout());
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 190).applyTo(actual);
-        pictures = new DeskPictures(left, actual);
+        pane = new EntryPane(sash, this::mend);
+        pictures = new DeskPictures(left, pane.actual());
         pictures.large().addListener(SWT.Resize, event -> pictures.show(entry()));
-        title = text(right);
-        title.setFont(org.eclipse.jface.resource.JFaceResources.getFontRegistry().getBold(
-                org.eclipse.jface.resource.JFaceResources.DEFAULT_FONT));
-        message = text(right);
-        facts = text(right);
-        why = text(right);
-        buttons(right);
-        state = text(right);
-        said = text(right);
+        buttons(pane.buttons());
         sash.setWeights(60, 40);
+        Narrow.follow(sash);
         ResourcesPlugin.getWorkspace().addResourceChangeListener(markers, IResourceChangeEvent.POST_CHANGE);
         refresh();
     }
 
-    private static Label text(Composite parent) {
-        Label label = new Label(parent, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(label);
-        return label;
-    }
-
     private void bar(Composite parent) {
         Composite bar = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.swtDefaults().numColumns(6).applyTo(bar);
+        RowLayoutFactory.swtDefaults().center(true).wrap(true).spacing(6).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        new Label(bar, SWT.NONE).setText("Review:");
+        new Label(bar, SWT.NONE).setText("Re&view:");
         jobs = new Combo(bar, SWT.READ_ONLY);
+        jobs.setLayoutData(new RowData(WIDE, SWT.DEFAULT));
         jobs.addListener(SWT.Selection, event -> reload());
         unsettled = new Button(bar, SWT.CHECK);
         unsettled.setText("&Unsettled only");
@@ -108,13 +97,9 @@ public final class ReviewDesk extends ViewPart {
         button(bar, "&Previous", () -> go(-1));
         button(bar, "&Next", () -> go(1));
         progress = new Label(bar, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(progress);
     }
 
-    private void buttons(Composite parent) {
-        Composite row = new Composite(parent, SWT.NONE);
-        org.eclipse.jface.layout.RowLayoutFactory.swtDefaults().wrap(true).margins(0, 0).applyTo(row);
-        GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(row);
+    private void buttons(Composite row) {
         waive = button(row, "&Waive\u2026", this::waive);
         button(row, "&Open in the editor", this::open);
         button(row, "Send &back\u2026", this::sendBack);
@@ -150,7 +135,6 @@ public final class ReviewDesk extends ViewPart {
             folders.forEach(each -> names.add(each.getName()));
             jobs.setItems(names.toArray(String[]::new));
             jobs.select(chosen == null ? 0 : Math.max(0, folders.indexOf(chosen) + 1));
-            jobs.requestLayout();
         }
         reload();
     }
@@ -174,7 +158,7 @@ public final class ReviewDesk extends ViewPart {
     private void go(int step) {
         if (queue.size() > 0) {
             index = Math.floorMod(index + step, queue.size());
-            said.setText("");
+            pane.say("");
             show();
         }
     }
@@ -184,28 +168,13 @@ public final class ReviewDesk extends ViewPart {
         needEntry.forEach(each -> each.setEnabled(entry != null));
         progress.setText(queue.size() == 0 ? "" : (index + 1) + " of " + queue.size() + ", " + queue.settled()
                 + " of " + queue.decisions() + " settled");
+        progress.requestLayout();
         waive.setEnabled(entry != null && entry.open());
-        if (entry == null) {
-            title.setText("Nothing to review");
-            message.setText("Every finding is settled, or there is no design yet.");
-            facts.setText("");
-            why.setText("");
-            state.setText("");
-        } else {
-            Finding finding = entry.finding();
-            String kind = !entry.open() ? "No findings" : finding.severity() == Severity.ERROR ? "Error" : "Warning";
-            title.setText(kind + " in " + entry.file().getName()
-                    + (finding.side().isEmpty() ? "" : ", " + finding.side()) + (finding.waived() ? " \u2013 waived" :
-                            ""));
-            message.setText(finding.message().replace("&", "&&"));
-            facts.setText(finding.measured().isEmpty() || finding.limit().isEmpty() ? "" : String.format(Locale.ROOT,
-                    "Measured %.2f %s, limit %.2f %s", finding.measured().getAsDouble(), finding.unit(),
-                    finding.limit().getAsDouble(), finding.unit()));
-            why.setText(description(finding).replace("&", "&&"));
-            waive.setText(finding.waived() ? "Take &waiver back" : "&Waive\u2026");
-            state(entry);
+        waive.setText(entry != null && entry.finding().waived() ? "Take &waiver back" : "&Waive\u2026");
+        pane.show(entry, entry == null ? "" : description(entry.finding()));
+        if (entry != null) {
+            facts(entry);
         }
-        title.getParent().layout(true, true);
         pictures.show(entry);
     }
 
@@ -214,19 +183,38 @@ public final class ReviewDesk extends ViewPart {
                 .map(CheckEntry::description).orElse("");
     }
 
-    private void state(Entry entry) {
-        ReviewWork.ask(entry.path(), review -> {
-            String words = review.state(entry.path()).words();
-            String note = org.pollex.rules.review.JobReview.newest(review.read())
-                    .map(each -> "revision " + each.getNumber() + (each.getNote() == null ? "" : ": " + each.getNote()))
-                    .orElse("");
-            return "The design: " + words + (note.isEmpty() ? "" : " (" + note + ")") + ".";
-        }, answer -> {
-            if (!state.isDisposed() && entry.equals(entry())) {
-                state.setText(answer.replace("&", "&&"));
-                state.getParent().layout(true, true);
+    /** Reads whose design it is, what it is printed on, and how far its review; says so when it is still in front. */
+    private void facts(Entry entry) {
+        Job reading = Job.createSystem("Looking at a review", (ICoreRunnable) monitor -> {
+            DesignFacts facts = new DesignFacts("", "");
+            String words;
+            try {
+                facts = DesignFacts.of(entry.path());
+                Optional<JobReview> review = JobReview.of(entry.path(), Clock.systemUTC());
+                words = review.isEmpty() ? "The design belongs to no job." : reviewed(review.get(), entry);
+            } catch (StoreException e) {
+                words = e.getMessage();
             }
+            DesignFacts known = facts;
+            String said = words;
+            getSite().getShell().getDisplay().asyncExec(() -> {
+                if (!pane.isDisposed() && entry.equals(entry())) {
+                    pane.facts(known, said);
+                }
+            });
         });
+        reading.schedule();
+    }
+
+    private static String reviewed(JobReview review, Entry entry) throws StoreException {
+        String note = JobReview.newest(review.read()).map(each -> "revision " + each.getNumber()
+                + (each.getNote() == null ? "" : ": " + each.getNote())).orElse("");
+        return "The design: " + review.state(entry.path()).words() + (note.isEmpty() ? "" : " (" + note + ")") + ".";
+    }
+
+    private void mend(String remedy) {
+        Entry entry = entry();
+        Mending.run(remedy, Map.of(entry.file(), List.of(entry.finding())), this::say, this::say);
     }
 
     private void waive() {
@@ -245,7 +233,7 @@ public final class ReviewDesk extends ViewPart {
 
     private void sendBack() {
         Optional<NoteDialog.Note> note = NoteDialog.ask(getSite().getShell(), "Send back",
-                "What should change in " + entry().file().getParent().getName() + "?", true);
+                "What should change in " + entry().file().getParent().getName() + "?", true, List.of());
         note.ifPresent(each -> ReviewWork.run("Sending back", entry().path(), review -> review.sendBack(each.text(),
                 each.who()), this::say, () -> done("Sent back.")));
     }
@@ -257,22 +245,11 @@ public final class ReviewDesk extends ViewPart {
 
     private void signOff() {
         Entry entry = entry();
-        long open = openErrors(entry);
-        String question = open == 0 ? "Sign the newest revision off? Its designs are locked then."
-                : open + (open == 1 ? " error is" : " errors are") + " not settled. Sign the newest revision off all "
-                        + "the same? Its designs are locked then.";
-        Optional<NoteDialog.Note> note = NoteDialog.ask(getSite().getShell(), "Sign off", question, false);
+        OpenErrors open = OpenErrors.of(Queue.of(entry.file().getParent(), true));
+        Optional<NoteDialog.Note> note = NoteDialog.ask(getSite().getShell(), "Sign off", open.question(), false,
+                open.lines());
         note.ifPresent(each -> ReviewWork.run("Signing off", entry.path(), review -> review.signOff(each.who(),
                 each.text()), this::say, () -> done("Signed off; the designs are locked.")));
-    }
-
-    private static long openErrors(Entry entry) {
-        Queue all = Queue.of(entry.file().getParent(), true);
-        long open = 0;
-        for (int i = 0; i < all.size(); i++) {
-            open += all.get(i).finding().severity() == Severity.ERROR ? 1 : 0;
-        }
-        return open;
     }
 
     private void begin() {
@@ -281,17 +258,14 @@ public final class ReviewDesk extends ViewPart {
     }
 
     private void done(String sentence) {
-        if (!said.isDisposed()) {
+        if (!pane.isDisposed()) {
             say(sentence);
             refresh();
         }
     }
 
     private void say(String sentence) {
-        if (!said.isDisposed()) {
-            said.setText(sentence.replace("&", "&&"));
-            said.getParent().layout(true, true);
-        }
+        pane.say(sentence);
     }
 
     private void open() {

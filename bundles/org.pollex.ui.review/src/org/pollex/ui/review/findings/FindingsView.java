@@ -14,7 +14,9 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
@@ -25,6 +27,7 @@ import org.pollex.markers.StudioSuite;
 import org.pollex.rules.CheckEntry;
 import org.pollex.ui.ActiveDesign;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.review.Narrow;
 import org.pollex.ui.review.SavedPrint;
 import org.pollex.ui.review.findings.SavedFindings.Saved;
 
@@ -37,11 +40,14 @@ public final class FindingsView extends ViewPart {
     /** Id of the view. */
     public static final String ID = "org.pollex.ui.review.findings";
 
+    private static final int NARROWEST = 160;
+
     private final FindingFilter filter = new FindingFilter();
     private FindingsTree tree;
     private FindingDetail detail;
     private FindingActions actions;
     private Text search;
+    private Label note;
     private ActiveDesign active;
     private SavedFindings selection;
     private Thumbnails thumbnails;
@@ -58,6 +64,8 @@ public final class FindingsView extends ViewPart {
         search.setMessage("Filter findings");
         search.setToolTipText("Show only findings whose sentence or check holds this text");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
+        note = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROWEST, SWT.DEFAULT).indent(4, 2).applyTo(note);
         SashForm sash = new SashForm(area, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         thumbnails = new Thumbnails(parent.getDisplay(), () -> {
@@ -70,6 +78,7 @@ public final class FindingsView extends ViewPart {
         detail = new FindingDetail(sash, id -> actions.mend(id, tree.selected()),
                 () -> tree.one().ifPresent(actions::waive));
         sash.setWeights(62, 38);
+        Narrow.follow(sash);
         tree.viewer().addSelectionChangedListener(event -> selected());
         tree.viewer().addDoubleClickListener(event -> tree.one().ifPresent(actions::place));
         search.addModifyListener(event -> {
@@ -136,10 +145,17 @@ public final class FindingsView extends ViewPart {
         List<Found> fit = all.stream().filter(each -> filter.shows(each.finding())).toList();
         boolean several = active.session().isEmpty() && saved.designs() > 1;
         tree.show(FindingGroup.of(fit, several));
-        setContentDescription(all.isEmpty() ? none() : fit.size() == all.size() ? "" : (fit.isEmpty() ? "None"
+        note(all.isEmpty() ? none() : fit.size() == all.size() ? "" : (fit.isEmpty() ? "None"
                 : Integer.toString(fit.size())) + " of " + all.size() + (all.size() == 1 ? " finding fits"
                         : " findings fit") + " the filter; Show > Show everything lists all.");
         detail();
+    }
+
+    private void note(String sentence) {
+        note.setText(sentence.replace("&", "&&"));
+        note.setVisible(!sentence.isEmpty());
+        ((GridData) note.getLayoutData()).exclude = sentence.isEmpty();
+        note.getParent().layout(true, true);
     }
 
     private String none() {

@@ -102,9 +102,10 @@ final class Thumbnails {
                     return Map.of();
                 }
                 if (face != null && !each.finding().where().isEmpty()) {
-                    Envelope window = PlacePicture.about(each.finding().where(), LEAST_MM);
+                    Envelope window = PlacePicture.about(each.finding().where(), face, LEAST_MM);
                     made.put(each, ScreenImages.data(new PlacePicture(printed, face).of(window.centre(),
-                            HEIGHT / window.getHeight(), WIDTH, HEIGHT, backdrop, each.finding().where())));
+                            PlacePicture.scale(window, WIDTH, HEIGHT), WIDTH, HEIGHT, backdrop,
+                            each.finding().where())));
                 }
             }
         } catch (StoreException | PrintException | ItemException | ArtException e) {

@@ -54,7 +54,7 @@ public final class Mending {
             Optional<DesignSession> open = session(file.getLocation().toPath());
             if (open.isPresent()) {
                 OpenDesign.mend(open.get(), Remedies.label(remedy), remedies -> remedies.applyAll(remedy, findings),
-                        answer -> tell(answer, "", said, refused));
+                        answer -> tell(answer, "", "", said, refused));
             } else {
                 closed.put(file, findings);
             }
@@ -80,7 +80,8 @@ public final class Mending {
                     each.subTask(file.getName());
                     Remedy answer = ClosedDesign.mend(file, remedy, entry.getValue());
                     if (!display.isDisposed()) {
-                        display.syncExec(() -> tell(answer, file.getName() + ": ", said, not::add));
+                        display.syncExec(() -> tell(answer, file.getName() + " is changed and saved. ",
+                                file.getName() + ": ", said, not::add));
                     }
                     each.worked(1);
                 }
@@ -94,11 +95,12 @@ public final class Mending {
         job.schedule();
     }
 
-    private static void tell(Remedy answer, String before, Consumer<String> said, Consumer<String> refused) {
-        if (answer instanceof Remedy.Done done) {
-            said.accept(before + done.said());
+    private static void tell(Remedy answer, String done, String not, Consumer<String> said,
+            Consumer<String> refused) {
+        if (answer instanceof Remedy.Done did) {
+            said.accept(done + did.said());
         } else if (answer instanceof Remedy.Refused no) {
-            refused.accept(before + no.why());
+            refused.accept(not + no.why());
         }
     }
 
