@@ -67,8 +67,10 @@ public record Drawdown(boolean known, double opacity, double misfit, String sent
         if (film.misfit() > MeasuredFilm.DOUBTFUL) {
             String miss = String.format(Locale.ROOT, "No film has both colours: the nearest misses one by %.1f "
                     + "(CIEDE2000). ", film.misfit());
-            return miss + (black.toXyz().y() > white.toXyz().y() + ROUNDING
-                    ? "It is lighter over black than over white; swap the two if they were mixed up, else measure again."
+            boolean turned = black.toXyz().y() > white.toXyz().y() + ROUNDING;
+            return miss + (turned
+                    ? "It is lighter over black than over white; swap the two if they were mixed up, or measure "
+                            + "again."
                     : "Measure both again, on one film on one card; an ink that glows in daylight is no film.");
         }
         String fits = String.format(Locale.ROOT, "A film has both colours to within %.1f (CIEDE2000). ",

@@ -142,6 +142,17 @@ public final class Suite {
         return known;
     }
 
+    /**
+     * The suite as a design beside a catalogue file sees it, without that file.
+     *
+     * @throws StoreException when one of the other catalogues cannot be read
+     */
+    public Suite nearWithout(Path catalogue) throws StoreException {
+        Path left = catalogue.toAbsolutePath().normalize();
+        return withCatalogues(StudioCatalogues.above(left.getParent()).stream().filter(each -> !each.equals(left))
+                .toList());
+    }
+
     /** Entries of all catalogues. */
     public Catalogues catalogues() {
         return catalogues;

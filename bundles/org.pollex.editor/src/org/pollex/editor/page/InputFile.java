@@ -13,12 +13,13 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IURIEditorInput;
 
 /** The file on disk behind what an editor was asked to open. */
-final class InputFile {
+public final class InputFile {
 
     private InputFile() {
     }
 
-    static Optional<Path> of(IEditorInput input) {
+    /** The file; empty when the input is none of the disk. */
+    public static Optional<Path> of(IEditorInput input) {
         IFile resource = input.getAdapter(IFile.class);
         if (resource != null && resource.getLocation() != null) {
             return Optional.of(resource.getLocation().toPath());

@@ -19,10 +19,10 @@ import org.eclipse.swt.widgets.Label;
  * Lines above the pages that say what the user should know or decide, one for each subject; takes no room while there
  * are none.
  */
-final class MessageBar {
+public final class MessageBar {
 
     /** A button: its label, and what it does. */
-    record Answer(String label, Runnable action) {
+    public record Answer(String label, Runnable action) {
     }
 
     private record Row(String sentence, Composite line) {
@@ -31,7 +31,8 @@ final class MessageBar {
     private final Composite bar;
     private final Map<String, Row> rows = new LinkedHashMap<>();
 
-    MessageBar(Composite parent) {
+    /** A bar without a line in a layout of one column. */
+    public MessageBar(Composite parent) {
         bar = new Composite(parent, SWT.NONE);
         bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         GridLayout layout = new GridLayout(1, false);
@@ -47,7 +48,7 @@ final class MessageBar {
      *
      * @param about what it is about, so that it can be taken back by {@link #clear(String)}
      */
-    void show(String about, String sentence, Answer... answers) {
+    public void show(String about, String sentence, Answer... answers) {
         Row before = rows.get(about);
         if (before != null && before.sentence().equals(sentence)) {
             return;
@@ -80,7 +81,7 @@ final class MessageBar {
     }
 
     /** Takes back what is shown about a subject. */
-    void clear(String about) {
+    public void clear(String about) {
         Row row = rows.remove(about);
         if (row != null) {
             row.line().dispose();

@@ -15,12 +15,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 /** What the editor shows for a file that cannot be opened: why, and what can be done. */
-final class TroublePage {
+public final class TroublePage {
 
     private TroublePage() {
     }
 
-    static Composite create(Composite parent, String name, String sentence, List<MessageBar.Answer> answers) {
+    /** Lays the page out in a parent with a grid of one column. */
+    public static Composite create(Composite parent, String name, String sentence, List<MessageBar.Answer> answers) {
         Composite page = new Composite(parent, SWT.NONE);
         page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         GridLayout layout = new GridLayout(1, false);

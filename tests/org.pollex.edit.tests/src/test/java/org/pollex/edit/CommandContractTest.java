@@ -168,7 +168,8 @@ class CommandContractTest {
         }
         assertTrue(found.size() > 20, "the search finds the command classes: " + found);
         assertEquals(found, Stream.concat(cases().keySet().stream(), inkCases().keySet().stream())
-                .map(Class::getSimpleName).collect(Collectors.toCollection(TreeSet::new)), "each command class needs a case here");
+                .map(Class::getSimpleName).collect(Collectors.toCollection(TreeSet::new)),
+                "each command class needs a case here");
     }
 
     private static Set<String> classNames() throws IOException {

@@ -1,0 +1,11 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Takes the colours of a drawdown out of a file of measurements. Way in:
+ * {@link org.pollex.ui.inks.read.ReadCardDialog}. Reading the format does not belong.
+ */
+package org.pollex.ui.inks.read;
