@@ -22,6 +22,7 @@ public final class HelpHandler extends AbstractHandler {
     private static final Map<String, String> ABOUT = Map.of("org.pollex.editor.", "placing",
             "org.pollex.ui.review.findings", "findings", "org.pollex.app.problem.list", "findings",
             "org.pollex.ui.review.desk", "review", "org.pollex.ui.pictures.", "pictures",
+            "org.pollex.ui.inks.", "inks",
             "org.eclipse.ui.views.PropertySheet", "placing", "org.eclipse.ui.views.ContentOutline", "placing");
 
     @Override

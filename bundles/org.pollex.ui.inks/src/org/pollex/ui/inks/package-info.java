@@ -5,8 +5,8 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * The studio's own inks in the window: an editor on catalogue files that lists, adds, changes and removes inks and shows
- * what their films do on every material. Other entries of a catalogue pass through untouched.
+ * The studio's own inks in the window: an editor on catalogue files that lists, adds, changes and removes inks and
+ * shows what their films do on every material. Other entries of a catalogue pass through untouched.
  *
  * <p>Way in: {@link org.pollex.ui.inks.InkEditor}.
  *

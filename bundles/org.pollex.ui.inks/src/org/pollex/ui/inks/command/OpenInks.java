@@ -38,8 +38,8 @@ import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 
 /**
- * Opens the catalogue of the studio, in the folder of its jobs; with {@code here}, the one in the folder of the selected
- * job. A catalogue that is not there yet is made without entries, which changes nothing for any design.
+ * Opens the catalogue of the studio, in the folder of its jobs; with {@code here}, the one in the folder of the
+ * selected job. A catalogue that is not there yet is made without entries, which changes nothing for any design.
  */
 public final class OpenInks extends AbstractHandler implements IExecutableExtension {
 
