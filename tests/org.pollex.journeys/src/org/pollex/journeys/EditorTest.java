@@ -130,6 +130,32 @@ class EditorTest {
     }
 
     @Test
+    void draggingWithCtrlLeavesACopy() throws Exception {
+        Window.until("the first print is there", session::fresh);
+        Window.idle();
+        org.pollex.model.design.Layer layer = session.design().getSides().get(0).getLayers().get(0);
+        int before = layer.getMarks().size();
+        double x = boat().getX();
+        int[] at = middle(editor, boat());
+        Control canvas = editor.page().viewer().getControl();
+        int keys = org.eclipse.swt.SWT.MOD1 | org.eclipse.swt.SWT.ALT;
+        Window.drag(canvas, at[0], at[1] + 10, at[0] - 40, at[1] + 60, false, keys);
+        Picture.take(Window.display(), "editor-copying");
+        Window.mouse(canvas, org.eclipse.swt.SWT.MouseUp, at[0] - 40, at[1] + 60, 1,
+                org.eclipse.swt.SWT.BUTTON1 | keys);
+        Window.until("the print follows", session::fresh);
+        Window.idle();
+        double pixels = editor.page().root().getZoomManager().getZoom() * 1000;
+        assertEquals(before + 1, layer.getMarks().size());
+        assertEquals(x, boat().getX(), "the original stays");
+        assertEquals(-40 / pixels, layer.getMarks().get(layer.getMarks().indexOf(boat()) + 1).getX() - x, 0.02);
+        Picture.take(Window.display(), "editor-copied");
+        session.history().undo();
+        assertEquals(before, layer.getMarks().size());
+        assertFalse(editor.isDirty());
+    }
+
+    @Test
     void aDamagedFileIsExplained() throws Exception {
         Path damaged = folder.resolve("broken.design");
         Files.writeString(damaged, "<design>no");

@@ -14,16 +14,22 @@ import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.editparts.ScalableFreeformRootEditPart;
 import org.eclipse.gef.editpolicies.SelectionHandlesEditPolicy;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
 import org.pollex.edit.PlaceMarkCommand;
 import org.pollex.edit.Pose;
+import org.pollex.editor.figure.MarkFigure;
+import org.pollex.editor.view.CrispRoot;
 import org.pollex.editor.view.Scale;
 
-/** Moves, scales and turns a mark; the mark's own figure is the preview. */
+/**
+ * Moves, scales and turns a mark; the mark's own figure is the preview. With Ctrl held a copy is moved.
+ */
 final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
 
     private boolean previewing;
+    private MarkFigure copy;
 
     @Override
     protected List<?> createSelectionHandles() {
@@ -71,17 +77,22 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
             return pose.turning ? start.turnedAbout(pose.degrees, pose.aboutX, pose.aboutY)
                     : start.scaledAbout(pose.factor, pose.aboutX, pose.aboutY);
         }
-        ChangeBoundsRequest move = (ChangeBoundsRequest) request;
-        double zoom = ((org.eclipse.gef.editparts.ScalableFreeformRootEditPart) getHost().getRoot())
-                .getZoomManager().getZoom();
+        return moved(markPart(), (ChangeBoundsRequest) request);
+    }
+
+    /** Where a request that moves takes a mark, or a copy of it. */
+    static Pose moved(MarkPart part, ChangeBoundsRequest move) {
+        double zoom = ((ScalableFreeformRootEditPart) part.getRoot()).getZoomManager().getZoom();
         double dx = Scale.mm(Math.rint(move.getMoveDelta().x / zoom));
         double dy = Scale.mm(Math.rint(move.getMoveDelta().y / zoom));
-        return markPart().scene().snap(markPart().mark(), start.moved(dx, dy));
+        return part.scene().snap(part.mark(), Pose.of(part.mark()).moved(dx, dy));
     }
 
     @Override
     public void showSourceFeedback(Request request) {
-        if (understandsRequest(request) && !markPart().scene().locked(markPart().mark())) {
+        if (RequestConstants.REQ_CLONE.equals(request.getType()) && !markPart().scene().locked(markPart().mark())) {
+            showCopy((ChangeBoundsRequest) request);
+        } else if (understandsRequest(request) && !markPart().scene().locked(markPart().mark())) {
             Pose pose = wished(request);
             if (!previewing || !pose.equals(markPart().markFigure().pose())) {
                 previewing = true;
@@ -93,10 +104,25 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
 
     @Override
     public void eraseSourceFeedback(Request request) {
+        if (copy != null) {
+            ((CrispRoot) getHost().getRoot()).findings().remove(copy);
+            copy.disposePaths();
+            copy = null;
+        }
         if (previewing && understandsRequest(request)) {
             previewing = false;
             markPart().markFigure().place(Pose.of(markPart().mark()));
             markPart().scene().previewing(markPart().mark(), null);
         }
+    }
+
+    /** The mark stays where it is while its copy is drawn at the pointer. */
+    private void showCopy(ChangeBoundsRequest request) {
+        if (copy == null) {
+            copy = new MarkFigure();
+            copy.show(markPart().scene().look(markPart().mark()));
+            ((CrispRoot) getHost().getRoot()).findings().add(copy);
+        }
+        copy.place(moved(markPart(), request));
     }
 }

@@ -11,13 +11,17 @@ import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.commands.CompoundCommand;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.editpolicies.RootComponentEditPolicy;
 import org.eclipse.gef.editpolicies.LayoutEditPolicy;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
+import org.eclipse.gef.requests.ChangeBoundsRequest;
 import org.eclipse.gef.requests.CreateRequest;
 import org.eclipse.gef.tools.MarqueeDragTracker;
+import org.pollex.edit.Arrange;
+import org.pollex.edit.Pose;
 import org.pollex.editor.figure.ItemFigure;
 
 /** The item of one page; its children are the marks of the side. */
@@ -90,6 +94,19 @@ public final class SidePart extends AbstractGraphicalEditPart {
         @Override
         protected Command getCreateCommand(CreateRequest request) {
             return null;
+        }
+
+        @Override
+        protected Command getCloneCommand(ChangeBoundsRequest request) {
+            CompoundCommand copies = new CompoundCommand("Copy");
+            for (Object each : request.getEditParts()) {
+                if (each instanceof MarkPart part && !part.scene().locked(part.mark())) {
+                    Pose start = Pose.of(part.mark());
+                    Pose there = PlaceMarkPolicy.moved(part, request);
+                    copies.add(Arrange.duplicate(List.of(part.mark()), there.x() - start.x(), there.y() - start.y()));
+                }
+            }
+            return copies.isEmpty() ? null : copies;
         }
 
         @Override
