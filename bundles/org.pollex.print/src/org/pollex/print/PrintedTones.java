@@ -86,7 +86,13 @@ public final class PrintedTones {
 
     /** Colour of an ink on a ground, nothing below it. */
     public static Lab over(Ink ink, Lab ground) {
-        return FilmModel.spectral().over(ground, List.of(InkFilm.of(ink).film()));
+        return film(ink).over(ground);
+    }
+
+    /** The film of an ink, nothing below it. */
+    public static Laid film(Ink ink) {
+        InkFilm film = InkFilm.of(ink);
+        return new Laid(true, List.of(film.film()), List.of(film.fast()));
     }
 
     /** Colour of an art colour mixed from process inks. */
@@ -98,8 +104,7 @@ public final class PrintedTones {
     public Laid laid(Ink ink) {
         InkFilm film = InkFilm.of(ink);
         return underbase.below(ink) == WhiteBelow.NEEDED
-                ? new Laid(true, List.of(white.film(), film.film()), List.of(white.fast(), film.fast()))
-                : new Laid(true, List.of(film.film()), List.of(film.fast()));
+                ? new Laid(true, List.of(white.film(), film.film()), List.of(white.fast(), film.fast())) : film(ink);
     }
 
     /** The films in the middle of a region, with white below when it gets any. */

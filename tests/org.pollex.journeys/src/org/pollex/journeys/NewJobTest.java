@@ -13,12 +13,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -171,6 +175,42 @@ class NewJobTest {
         Widgets.press(shell, "Finish");
     }
 
+    /** Chips of inks show the pattern of the material that is chosen, and no longer when a plain one is. */
+    private static void patterned(Table materials, Table inks) throws Exception {
+        int plain = materials.getSelectionIndex();
+        assertEquals(1, colours(last(inks)), "a plain material is of one colour");
+        for (int i = 0; i < materials.getItemCount(); i++) {
+            if (materials.getItem(i).getText().startsWith("Camouflage green")) {
+                materials.select(i);
+                materials.showSelection();
+                materials.notifyListeners(SWT.Selection, new Event());
+            }
+        }
+        Window.idle();
+        Picture.take(Window.display(), "newjob-patterned");
+        Window.until("the chips show the pattern", () -> colours(last(inks)) > 2);
+        materials.select(plain);
+        materials.showSelection();
+        materials.notifyListeners(SWT.Selection, new Event());
+        Window.until("the chips are plain again", () -> colours(last(inks)) == 1);
+    }
+
+    private static Image last(Table table) {
+        return table.getItem(table.getItemCount() - 1).getImage(0);
+    }
+
+    /** Colours of the material beside the field of ink. */
+    private static int colours(Image image) {
+        ImageData data = image.getImageData();
+        Set<Integer> found = new HashSet<>();
+        for (int x = 4; x < data.width / 2 - 4; x++) {
+            for (int y = 4; y < data.height - 5; y++) {
+                found.add(data.getPixel(x, y));
+            }
+        }
+        return found.size();
+    }
+
     private void design(Shell shell) throws Exception {
         Table products = shown(shell, 0);
         Window.until("the products are drawn", () -> drawn(products));
@@ -191,6 +231,7 @@ class NewJobTest {
         assertEquals(List.of("Yellow"), ticked(inks), "one-colour print takes one ink");
         Window.idle();
         Picture.take(Window.display(), "newjob-stock");
+        patterned(materials, inks);
         Combo method = Widgets.all(shell, Combo.class).stream().filter(Combo::isVisible).toList().get(0);
         method.select(1);
         method.notifyListeners(SWT.Selection, new Event());

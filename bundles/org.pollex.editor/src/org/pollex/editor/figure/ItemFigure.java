@@ -15,7 +15,6 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
@@ -33,7 +32,7 @@ public final class ItemFigure extends Figure {
     private Path area;
     private final List<Printed> print = new ArrayList<>();
     private boolean printShown;
-    private Image surface;
+    private final SurfaceImage surface = new SurfaceImage(Display.getCurrent(), this::repaint);
 
     private record Printed(Path path, Color colour) {
     }
@@ -60,13 +59,6 @@ public final class ItemFigure extends Figure {
         print.clear();
     }
 
-    private void disposeSurface() {
-        if (surface != null) {
-            surface.dispose();
-            surface = null;
-        }
-    }
-
     /** Shows another item or material. */
     public void show(ItemLook shown) {
         if (area != null && shown == look) {
@@ -77,9 +69,7 @@ public final class ItemFigure extends Figure {
         }
         look = shown;
         area = Paths.of(Display.getCurrent(), shown.area());
-        disposeSurface();
-        surface = shown.surface().map(each -> new Image(Display.getCurrent(), each.picture(shown.area())))
-                .orElse(null);
+        surface.show(shown.surface(), shown.area());
         // art may lie off the item, and must be seen there
         setBounds(box(shown.area().getEnvelopeInternal()).expand(BESIDE, BESIDE));
         repaint();
@@ -96,7 +86,7 @@ public final class ItemFigure extends Figure {
     /** Frees the paths; the figure must not be drawn afterwards. */
     public void disposePaths() {
         disposePrint();
-        disposeSurface();
+        surface.dispose();
         if (area != null) {
             area.dispose();
             area = null;
@@ -125,11 +115,11 @@ public final class ItemFigure extends Figure {
         }
         graphics.setBackgroundColor(new Color(look.material()));
         graphics.fillPath(area);
-        if (surface != null) {
+        surface.image().ifPresent(pattern -> {
             Rectangle box = box(look.area().getEnvelopeInternal());
-            org.eclipse.swt.graphics.Rectangle size = surface.getBounds();
-            graphics.drawImage(surface, 0, 0, size.width, size.height, box.x, box.y, box.width, box.height);
-        }
+            org.eclipse.swt.graphics.Rectangle size = pattern.getBounds();
+            graphics.drawImage(pattern, 0, 0, size.width, size.height, box.x, box.y, box.width, box.height);
+        });
         if (printShown) {
             for (Printed each : print) {
                 graphics.setBackgroundColor(each.colour());

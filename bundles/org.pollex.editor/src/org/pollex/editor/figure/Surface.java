@@ -26,7 +26,7 @@ public record Surface(Material material, boolean mirrored) {
 
     private static final double PER_MM = 14;
 
-    /** The picture of an area; its size is that of the box of the area. */
+    /** The picture of an area; its size is that of the box of the area. Takes up to a second. */
     ImageData picture(Geometry area) {
         Envelope box = area.getEnvelopeInternal();
         int width = Math.max(1, (int) Math.round(box.getWidth() * PER_MM));

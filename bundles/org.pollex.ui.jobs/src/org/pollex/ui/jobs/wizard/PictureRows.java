@@ -64,7 +64,11 @@ final class PictureRows {
         Image image = ScreenImages.image(table.getDisplay(), picture);
         images.add(image);
         TableItem item = table.getItem(row);
+        Image before = item.getImage(0);
         item.setImage(0, image);
+        if (images.remove(before)) {
+            before.dispose();
+        }
         if (row == 0 && table.getColumnCount() > 0) {
             table.getColumn(0).pack();
         }

@@ -34,7 +34,8 @@ final class StockPage extends WizardPage {
 
     private static final int MARGIN = 12;
     private static final int SWATCH = 52;
-    private static final int CHIP = 22;
+    private static final int CHIP_WIDTH = 48;
+    private static final int CHIP_HEIGHT = 26;
 
     private final Choice choice;
     private List<Material> materials = List.of();
@@ -154,8 +155,20 @@ final class StockPage extends WizardPage {
         int rim = ScreenImages.rgb(ink.getForeground());
         Material on = materials.get(material.getSelectionIndex());
         List<Supplier<Optional<BufferedImage>>> pictures = new ArrayList<>();
-        inks.forEach(each -> pictures.add(() -> Optional.of(Swatches.chip(each, on, CHIP, backdrop, rim))));
+        Supplier<InkChips> chips = once(() -> new InkChips(on, CHIP_WIDTH, CHIP_HEIGHT, backdrop, rim));
+        inks.forEach(each -> pictures.add(() -> Optional.of(chips.get().of(each))));
         inkRows.draw(pictures);
+    }
+
+    /** Asks for a thing when it is first wanted, by the one thread that draws. */
+    private static <T> Supplier<T> once(Supplier<T> maker) {
+        List<T> made = new ArrayList<>(1);
+        return () -> {
+            if (made.isEmpty()) {
+                made.add(maker.get());
+            }
+            return made.get(0);
+        };
     }
 
     private int most() {

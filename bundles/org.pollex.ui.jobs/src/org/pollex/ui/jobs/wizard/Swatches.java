@@ -8,26 +8,21 @@ package org.pollex.ui.jobs.wizard;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import org.pollex.artwork.ArtException;
-import org.pollex.colour.Srgb;
-import org.pollex.model.catalogue.Ink;
-import org.pollex.model.catalogue.Material;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
-import org.pollex.print.PrintedTones;
 import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.Item;
 import org.pollex.print.item.ItemException;
 import org.pollex.rules.Suite;
 
-/** Small pictures of products, materials and inks, drawn without a display. */
+/** Small pictures of products and materials, drawn without a display. */
 public final class Swatches {
 
     private static final double MM_PER_INCH = 25.4;
@@ -84,22 +79,5 @@ public final class Swatches {
         g.drawImage(picture, (size - picture.getWidth()) / 2, (size - picture.getHeight()) / 2, null);
         g.dispose();
         return square;
-    }
-
-    /** A chip of an ink as it looks on a material. */
-    static BufferedImage chip(Ink ink, Material material, int size, int backdrop, int rim) {
-        BufferedImage chip = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = chip.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setColor(new Color(backdrop));
-        g.fillRect(0, 0, size, size);
-        g.setColor(new Color(Srgb.of(PrintedTones.ground(material))));
-        g.fillRoundRect(1, 1, size - 3, size - 3, 4, 4);
-        g.setColor(new Color(Srgb.of(PrintedTones.over(ink, PrintedTones.ground(material)))));
-        g.fillRoundRect(4, 4, size - 9, size - 9, 2, 2);
-        g.setColor(new Color(rim));
-        g.drawRoundRect(1, 1, size - 3, size - 3, 4, 4);
-        g.dispose();
-        return chip;
     }
 }
