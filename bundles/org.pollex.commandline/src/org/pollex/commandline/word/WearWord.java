@@ -9,6 +9,7 @@ package org.pollex.commandline.word;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.pollex.commandline.report.WearReport;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.OpenDesign;
@@ -24,6 +25,7 @@ import org.pollex.output.picture.WearPicture;
 import org.pollex.print.FilmThickness;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
+import org.pollex.print.wear.Abrasion;
 import org.pollex.print.wear.RegionWear;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
@@ -55,6 +57,10 @@ public final class WearWord extends Word {
             + "of the ink is gone R mm from the lowest place of the front after H hours")
     private String wornAt;
 
+    @Option(names = "--abraded", paramLabel = "MG/TURNS,MG/TURNS", description = "what an abrader (ASTM D4060) took "
+            + "off the ink that is printed, then off the ink that the rate of wear stands for, such as 42/500,30/500")
+    private String abraded;
+
     @Option(names = "--png", paramLabel = "F", description = "writes a picture of the worn item")
     private String png;
 
@@ -80,6 +86,7 @@ public final class WearWord extends Word {
                 session().suiteNear(file.toAbsolutePath().getParent()).catalogues());
         WearRates rates = Uses.rates(context, how);
         rates = wornAt == null ? rates : calibrated(rates, printed);
+        rates = abraded == null ? rates : abraded(rates);
         WearForecast forecast = WearForecast.of(printed, rates);
         if (report != null) {
             SafeOutput.write(report, session().shown(report),
@@ -119,6 +126,28 @@ public final class WearWord extends Word {
             throw new Refusal(ExitCode.WRONG_USE, "--worn-at takes a distance in mm and hours above 0, such as 4,20, "
                     + "for a design that prints something, not " + wornAt + ".", e);
         }
+    }
+
+    private WearRates abraded(WearRates rates) throws Refusal {
+        try {
+            List<Abrasion> both = Stream.of(abraded.split(",", -1)).map(WearWord::abrasion).toList();
+            if (both.size() == 2) {
+                return rates.tested(both.get(0), both.get(1));
+            }
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            throw wrongAbraded(e);
+        }
+        throw wrongAbraded(null);
+    }
+
+    private static Abrasion abrasion(String text) {
+        List<String> parts = List.of(text.split("/", -1));
+        return Abrasion.of(Double.parseDouble(parts.get(0)), Double.parseDouble(parts.get(1)));
+    }
+
+    private Refusal wrongAbraded(Exception cause) {
+        return new Refusal(ExitCode.WRONG_USE, "--abraded takes mg lost in so many turns for two inks, such as "
+                + "42/500,30/500, not " + abraded + ".", cause);
     }
 
     private void say(WearForecast forecast, Use how, Printed printed) {

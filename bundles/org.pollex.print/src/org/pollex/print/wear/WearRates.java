@@ -48,6 +48,17 @@ public record WearRates(double rate, double material, double use, double spread)
         return new WearRates(film / (hours * field * material * use), material, use, spread);
     }
 
+    /**
+     * The same for another ink than the rate was found with, both tested under the same wheels and load; their dry
+     * films are taken to be equally dense.
+     *
+     * @param tested  the ink that is printed
+     * @param known   the ink that the rate stands for
+     */
+    public WearRates tested(Abrasion tested, Abrasion known) {
+        return new WearRates(rate * tested.soonerThan(known), material, use, spread);
+    }
+
     /** Depth worn off in micrometres. */
     public double depth(double field, double hours) {
         return Archard.depth(Archard.volume(rate * MICROMETRE, use * field, hours, 1 / material), 1);

@@ -72,6 +72,9 @@ class WearWordTest {
         double soft = json("--hours", "20", "--worn-at", "6,4").get("rate").getAsDouble();
         double hard = json("--hours", "20", "--worn-at", "6,40").get("rate").getAsDouble();
         assertEquals(10, soft / hard, 1e-3);
+        double tested = json("--hours", "20", "--worn-at", "6,40", "--abraded", "42/500,30/1000").get("rate")
+                .getAsDouble();
+        assertEquals(84.0 / 30, tested / hard, 1e-3);
     }
 
     @Test
@@ -105,7 +108,8 @@ class WearWordTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"--hours -1", "--hours many", "--hours 5 --use sports",
-        "--hours 5 --worn-at here", "--hours 5 --worn-at 4", "--hours 5 --worn-at 4,0", "--png x.png"})
+        "--hours 5 --worn-at here", "--hours 5 --abraded 42/500", "--hours 5 --abraded 42/0,30/500",
+        "--hours 5 --abraded a,b", "--hours 5 --worn-at 4", "--hours 5 --worn-at 4,0", "--png x.png"})
     void refusesWrongUse(String words) {
         String[] parts = ("wear a.design " + words).split(" ");
         Studio.Answer answer = studio.call(parts);

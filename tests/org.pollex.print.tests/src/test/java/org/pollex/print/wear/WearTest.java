@@ -72,6 +72,25 @@ class WearTest {
         assertTrue(PLAIN.on(sooner).left(8, 0.8, 10) < PLAIN.left(8, 0.8, 10));
     }
 
+    /**
+     * Worked values of the wear index of ASTM D4060, (A - B) 1000 / C, computed by hand: 42 mg in 500 turns is 84; in
+     * as many turns twice the loss is twice the index.
+     */
+    @ParameterizedTest
+    @CsvSource({"42, 500, 84", "84, 500, 168", "12.5, 1000, 12.5", "3, 2000, 1.5"})
+    void wearIndex(double lost, double turns, double index) {
+        assertEquals(index, Abrasion.of(lost, turns).index(), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> Abrasion.of(-lost, turns));
+        assertThrows(IllegalArgumentException.class, () -> Abrasion.of(lost, 0));
+    }
+
+    @Test
+    void anInkOfTwiceTheIndexWearsInHalfTheTime() {
+        WearRates softer = PLAIN.tested(Abrasion.of(84, 500), Abrasion.of(42, 500));
+        assertEquals(PLAIN.depth(0.4, 20), softer.depth(0.4, 10), 1e-12);
+        assertEquals(PLAIN.left(8, 0.4, 20), softer.left(8, 0.4, 10), 1e-12);
+    }
+
     /** A sample in which half of 8 um is gone where the field is 0.4 after 20 hours: 8 / (20 x 0.4) um an hour. */
     @Test
     void oneWornSampleGivesTheRate() {
