@@ -10,14 +10,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -41,7 +46,9 @@ import org.pollex.output.picture.PictureOptions;
 import org.pollex.ui.jobs.tree.JobsView;
 import org.pollex.ui.pictures.output.Output;
 import org.pollex.ui.pictures.output.OutputWork;
+import org.pollex.ui.pictures.output.ReportFormat;
 import org.pollex.ui.pictures.output.Source;
+import org.pollex.ui.pictures.output.Wishes;
 
 /** A designer makes the picture, the proof and the report of designs, open ones and a whole job's. */
 class OutputsTest {
@@ -69,7 +76,7 @@ class OutputsTest {
 
     private OutputWork.Result make(Output output, Map<Source, Path> files) {
         OutputWork.Result[] result = new OutputWork.Result[1];
-        new OutputWork(output, PictureOptions.of(600), files, each -> result[0] = each).schedule();
+        new OutputWork(output, Wishes.usual().with(PictureOptions.of(600)), files, each -> result[0] = each).schedule();
         Window.until("the " + output.words() + " is made", () -> result[0] != null);
         return result[0];
     }
@@ -79,7 +86,7 @@ class OutputsTest {
         Path design = Samples.ferry(folder, "made");
         Path out = folder.resolve("out");
         for (Output each : Output.values()) {
-            Path file = out.resolve(each.nameFor(design));
+            Path file = out.resolve(each.nameFor(design, Wishes.usual()));
             assertEquals(List.of(file), make(each, Map.of(Source.saved(design), file)).written());
         }
         BufferedImage picture = ImageIO.read(out.resolve("made.png").toFile());
@@ -179,6 +186,47 @@ class OutputsTest {
         assertTrue(picture.getWidth() > 2 * 26 / 25.4 * 300 && picture.getWidth() < 3 * 26 / 25.4 * 300,
                 "the picture is " + picture.getWidth() + " pixels wide");
         keep(picture, "outputs-picture-zones");
+    }
+
+    @Test
+    void findingsOfAWholeJobForOtherPrograms() throws Exception {
+        Window.fill();
+        Path job = Files.createDirectories(folder.resolve("fleet"));
+        Samples.ferry(job, "north");
+        Samples.ferry(job, "south");
+        linked = StudioProject.open(new NullProgressMonitor()).add(job, new NullProgressMonitor());
+        IViewPart view = Window.page().showView(JobsView.ID);
+        Window.page().activate(view);
+        for (ReportFormat format : List.of(ReportFormat.JSON, ReportFormat.SARIF)) {
+            choose(view, "org.pollex.ui.pictures.report");
+            // the second question is asked before the first returns to its event loop
+            boolean[] where = prepare("Write files", "Write", "outputs-report-where", shell -> { });
+            press("Write a report of findings", "OK", "outputs-report-" + format.extension(),
+                    shell -> Widgets.press(shell, format.words()));
+            assertTrue(where[0], "nobody was asked where the reports go");
+            press("Written", "Close", "outputs-report-told");
+        }
+        JsonObject json = read(job.resolve("out/south-findings.json"));
+        assertEquals(1, json.get("format").getAsInt());
+        JsonObject design = json.getAsJsonArray("designs").get(0).getAsJsonObject();
+        assertEquals("south.design", design.get("path").getAsString());
+        assertEquals("standard-pick", design.get("product").getAsString());
+        JsonObject run = read(job.resolve("out/south-findings.sarif")).getAsJsonArray("runs").get(0).getAsJsonObject();
+        assertEquals("0.1.0", run.getAsJsonObject("tool").getAsJsonObject("driver").get("version").getAsString());
+        List<String> said = messages(design.getAsJsonArray("findings"), each -> each.get("message").getAsString());
+        assertTrue(said.stream().anyMatch(each -> each.contains("0.12 mm wide over 11")), said.toString());
+        assertEquals(said, messages(run.getAsJsonArray("results"), each -> each.getAsJsonObject("message").get("text")
+                .getAsString()));
+    }
+
+    private static JsonObject read(Path file) throws Exception {
+        return JsonParser.parseString(Files.readString(file)).getAsJsonObject();
+    }
+
+    private static List<String> messages(JsonArray all, Function<JsonObject, String> of) {
+        List<String> said = new ArrayList<>();
+        all.forEach(each -> said.add(of.apply(each.getAsJsonObject())));
+        return said;
     }
 
     /** Selects the job in the list and gives the command. */

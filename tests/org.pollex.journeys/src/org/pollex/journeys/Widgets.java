@@ -52,6 +52,14 @@ final class Widgets {
         if (!button.isEnabled()) {
             throw new AssertionError("the button " + words + " cannot be pressed");
         }
+        if ((button.getStyle() & SWT.RADIO) != 0) {
+            // a click takes the mark off its neighbours
+            for (Control each : button.getParent().getChildren()) {
+                if (each instanceof Button other && (other.getStyle() & SWT.RADIO) != 0) {
+                    other.setSelection(false);
+                }
+            }
+        }
         if ((button.getStyle() & (SWT.CHECK | SWT.RADIO)) != 0) {
             button.setSelection((button.getStyle() & SWT.RADIO) != 0 || !button.getSelection());
         }

@@ -9,11 +9,11 @@ package org.pollex.commandline.demo;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import org.pollex.making.sample.SampleDesigns;
-import org.pollex.making.sample.SampleDesigns.Sample;
-import org.pollex.commandline.report.CheckedDesign;
 import org.pollex.commandline.report.Summary;
+import org.pollex.making.sample.SampleDesigns.Sample;
+import org.pollex.making.sample.SampleDesigns;
 import org.pollex.making.session.Session;
+import org.pollex.output.report.CheckedDesign;
 import org.pollex.rules.Finding;
 
 /** Tells what the sample job holds, what was found, and how to take each step by hand. */

@@ -13,17 +13,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.pollex.commandline.desk.CheckRun;
-import org.pollex.commandline.report.CheckedDesign;
 import org.pollex.commandline.report.FailOn;
-import org.pollex.commandline.report.JsonReport;
 import org.pollex.commandline.report.JunitReport;
-import org.pollex.commandline.report.SarifReport;
+import org.pollex.commandline.session.About;
 import org.pollex.making.sample.SampleJob;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.store.JobFolder;
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.JsonReport;
+import org.pollex.output.report.SarifReport;
 
 /** Writes the sample job and takes it from art to proof, with findings as files. */
 public final class SampleRun {
@@ -56,7 +57,7 @@ public final class SampleRun {
     private void reports(Path folder, List<CheckedDesign> checked) throws Refusal {
         Path out = folder.resolve(JobFolder.OUTPUT);
         put(out.resolve("findings.json"), JsonReport.of(checked));
-        put(out.resolve("findings.sarif"), SarifReport.of(session.suite(), checked));
+        put(out.resolve("findings.sarif"), SarifReport.of(session.suite(), About.VERSION, checked));
         put(out.resolve("findings.xml"), JunitReport.of(session.suite(), FailOn.ERROR, checked));
     }
 

@@ -15,12 +15,12 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.pollex.commandline.report.CheckedDesign;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.OpenDesign;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.Session;
+import org.pollex.output.report.CheckedDesign;
 
 /**
  * Checks many designs with all cores. A design that cannot be read, or that breaks the program, becomes an entry with

@@ -9,7 +9,6 @@ package org.pollex.commandline.listing;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
-import org.pollex.commandline.report.Plain;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Family;
@@ -18,6 +17,7 @@ import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.catalogue.Texture;
+import org.pollex.output.report.Plain;
 import org.pollex.rules.CheckEntry;
 
 /** Catalogue entries as JSON objects: a Lab colour is an array of L*, a*, b*; lengths are mm, films micrometres. */

@@ -7,9 +7,9 @@
 package org.pollex.commandline.listing;
 
 import java.util.List;
-import org.pollex.commandline.report.Plain;
 import org.pollex.making.session.Refusal;
 import org.pollex.model.store.Catalogues;
+import org.pollex.output.report.Plain;
 import org.pollex.rules.Suite;
 
 /** Lists one kind of thing that the suite knows, contributions and the studio's own catalogue included. */

@@ -6,6 +6,7 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.CheckedDesign;
 import org.pollex.rules.Severity;
 
 /** From which severity on findings make a call end with 1. */
@@ -24,5 +25,10 @@ public enum FailOn {
             case WARNING -> severity != Severity.INFO;
             case NEVER -> false;
         };
+    }
+
+    /** Whether a finding of a design that is not waived counts. */
+    public boolean fails(CheckedDesign design) {
+        return design.findings().stream().anyMatch(finding -> !finding.waived() && fails(finding.severity()));
     }
 }

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.Plain;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Suite;

@@ -10,6 +10,7 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
 import org.pollex.model.catalogue.Ink;
+import org.pollex.output.report.Plain;
 import org.pollex.rules.rank.Ranked;
 
 /** A ranking of inks over materials as JSON: one object, its pairs best first. */

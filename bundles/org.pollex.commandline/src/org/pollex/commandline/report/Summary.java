@@ -9,6 +9,7 @@ package org.pollex.commandline.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.pollex.output.report.CheckedDesign;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Measures;
 import org.pollex.rules.Severity;

@@ -6,6 +6,7 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.Plain;
 import org.pollex.print.wear.RegionWear;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;

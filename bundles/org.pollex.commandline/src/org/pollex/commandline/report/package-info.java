@@ -5,7 +5,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Findings of many designs for other tools and for people: JSON, SARIF 2.1.0, JUnit XML, a summary. Finding them does
+ * What a call says of the findings of many designs: a summary for people, JUnit XML for build servers. Finding them does
  * not belong here.
  */
 package org.pollex.commandline.report;

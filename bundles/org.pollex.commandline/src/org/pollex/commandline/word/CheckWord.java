@@ -13,16 +13,17 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.pollex.commandline.desk.CheckRun;
 import org.pollex.commandline.desk.DesignFinder;
-import org.pollex.commandline.report.CheckedDesign;
 import org.pollex.commandline.report.FailOn;
-import org.pollex.commandline.report.JsonReport;
 import org.pollex.commandline.report.JunitReport;
-import org.pollex.commandline.report.SarifReport;
 import org.pollex.commandline.report.Summary;
+import org.pollex.commandline.session.About;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.JsonReport;
+import org.pollex.output.report.SarifReport;
 import org.pollex.rules.Suite;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -73,13 +74,14 @@ public final class CheckWord extends Word {
         if (finder.failed() || designs.stream().anyMatch(design -> !design.readable())) {
             return ExitCode.UNREADABLE;
         }
-        return designs.stream().anyMatch(design -> design.fails(failOn)) ? ExitCode.FINDINGS : ExitCode.CLEAN;
+        return designs.stream().anyMatch(design -> failOn.fails(design)) ? ExitCode.FINDINGS : ExitCode.CLEAN;
     }
 
     /** Writes all reports that can be written; returns the first failure. */
     private Optional<Refusal> write(List<CheckedDesign> designs, List<Optional<Path>> files) {
         Suite suite = session().suite();
-        List<Supplier<byte[]>> reports = List.of(() -> JsonReport.of(designs), () -> SarifReport.of(suite, designs),
+        List<Supplier<byte[]>> reports = List.of(() -> JsonReport.of(designs),
+                () -> SarifReport.of(suite, About.VERSION, designs),
                 () -> JunitReport.of(suite, failOn, designs));
         Optional<Refusal> first = Optional.empty();
         for (int i = 0; i < files.size(); i++) {

@@ -20,7 +20,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.Art;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.SavingAs;
-import org.pollex.making.session.Decimal;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.Session;
@@ -31,6 +30,7 @@ import org.pollex.model.design.Layer;
 import org.pollex.model.design.Placement;
 import org.pollex.model.design.Side;
 import org.pollex.model.store.EntryNames;
+import org.pollex.output.report.Decimal;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 

@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.pollex.geometry.shape.Polygons;
-import org.pollex.making.session.Decimal;
+import org.pollex.output.report.Decimal;
 
 /** Writes an area as art of one colour: an SVG at its true size whose page has the origin in its middle. */
 final class LightArt {

@@ -5,10 +5,11 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Purpose: findings as a page to read and keep.
+ * Purpose: findings of one or many designs as a page to read and keep, and for other tools as JSON and SARIF 2.1.0.
  *
- * <p>Way in: {@link org.pollex.output.report.FindingsPage}.
+ * <p>Way in: {@link org.pollex.output.report.FindingsPage}, {@link org.pollex.output.report.JsonReport},
+ * {@link org.pollex.output.report.SarifReport}.
  *
- * <p>Does not belong: formats for other tools; the command line writes those.
+ * <p>Does not belong: finding them, and what a call of the command line alone needs.
  */
 package org.pollex.output.report;

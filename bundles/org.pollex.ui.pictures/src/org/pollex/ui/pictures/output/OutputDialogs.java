@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,6 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.pollex.model.store.JobFolder;
-import org.pollex.output.picture.PictureOptions;
 
 /** Asks where outputs go, and tells when they are there. In the window's thread. */
 public final class OutputDialogs {
@@ -32,8 +32,8 @@ public final class OutputDialogs {
 
     /** Asks for the file of one output, at first in the folder for outputs, and writes it. */
     static void one(Shell shell, Output output, Source source) {
-        Optional<PictureOptions> picture = picture(shell, output);
-        if (picture.isEmpty()) {
+        Optional<Wishes> wishes = wishes(shell, output);
+        if (wishes.isEmpty()) {
             return;
         }
         Path out = JobFolder.of(source.design()).output();
@@ -48,15 +48,29 @@ public final class OutputDialogs {
         dialog.setText("Write the " + output.words());
         dialog.setOverwrite(true);
         dialog.setFilterPath(out.toString());
-        dialog.setFileName(output.nameFor(source.design()));
-        dialog.setFilterExtensions(new String[] {"*." + output.extension()});
+        dialog.setFileName(output.nameFor(source.design(), wishes.get()));
+        kinds(dialog, output, wishes.get());
         String chosen = dialog.open();
         if (chosen != null) {
-            write(shell, output, picture.get(), Map.of(source, Path.of(chosen)));
+            Path file = Path.of(chosen);
+            // a name that says another format has its way
+            write(shell, output, wishes.get().with(ReportFormat.of(file).orElse(wishes.get().report())),
+                    Map.of(source, file));
         }
         if (fresh && (chosen == null || !Path.of(chosen).startsWith(out))) {
             removeEmpty(out);
         }
+    }
+
+    private static void kinds(FileDialog dialog, Output output, Wishes wishes) {
+        if (output != Output.REPORT) {
+            dialog.setFilterExtensions(new String[] {"*." + output.extension(wishes)});
+            return;
+        }
+        ReportFormat[] formats = ReportFormat.values();
+        dialog.setFilterNames(Arrays.stream(formats).map(ReportFormat::words).toArray(String[]::new));
+        dialog.setFilterExtensions(Arrays.stream(formats).map(each -> "*." + each.extension()).toArray(String[]::new));
+        dialog.setFilterIndex(wishes.report().ordinal());
     }
 
     private static void removeEmpty(Path folder) {
@@ -71,13 +85,13 @@ public final class OutputDialogs {
 
     /** Writes an output of each design into the folder for outputs beside it, once the user agrees. */
     public static void many(Shell shell, Output output, List<Source> sources) {
-        Optional<PictureOptions> picture = picture(shell, output);
-        if (picture.isEmpty()) {
+        Optional<Wishes> wishes = wishes(shell, output);
+        if (wishes.isEmpty()) {
             return;
         }
         Map<Source, Path> files = new LinkedHashMap<>();
         sources.forEach(each -> files.put(each,
-                JobFolder.of(each.design()).output().resolve(output.nameFor(each.design()))));
+                JobFolder.of(each.design()).output().resolve(output.nameFor(each.design(), wishes.get()))));
         long there = files.values().stream().filter(Files::exists).count();
         String question = "Write the " + output.words() + " of " + sources.size() + " designs into the folder \u201c"
                 + JobFolder.OUTPUT + "\u201d beside each?" + (there == 0 ? ""
@@ -86,21 +100,25 @@ public final class OutputDialogs {
         MessageDialog dialog = new MessageDialog(shell, "Write files", null, question, MessageDialog.QUESTION, 0,
                 there == 0 ? "Write" : "Write and replace", "Cancel");
         if (dialog.open() == 0) {
-            write(shell, output, picture.get(), files);
+            write(shell, output, wishes.get(), files);
         }
     }
 
-    /** How a picture is to be; empty when the user would rather have none. */
-    private static Optional<PictureOptions> picture(Shell shell, Output output) {
-        if (output != Output.PICTURE) {
-            return Optional.of(PictureDialog.usual());
+    /** How an output is to be; empty when the user would rather have none. */
+    private static Optional<Wishes> wishes(Shell shell, Output output) {
+        if (output == Output.PICTURE) {
+            PictureDialog dialog = new PictureDialog(shell);
+            return dialog.open() == Window.OK ? Optional.of(Wishes.usual().with(dialog.options())) : Optional.empty();
         }
-        PictureDialog dialog = new PictureDialog(shell);
-        return dialog.open() == Window.OK ? Optional.of(dialog.options()) : Optional.empty();
+        if (output == Output.REPORT) {
+            ReportDialog dialog = new ReportDialog(shell);
+            return dialog.open() == Window.OK ? Optional.of(Wishes.usual().with(dialog.format())) : Optional.empty();
+        }
+        return Optional.of(Wishes.usual());
     }
 
-    private static void write(Shell shell, Output output, PictureOptions picture, Map<Source, Path> files) {
-        new OutputWork(output, picture, files, result -> {
+    private static void write(Shell shell, Output output, Wishes wishes, Map<Source, Path> files) {
+        new OutputWork(output, wishes, files, result -> {
             if (!shell.isDisposed()) {
                 tell(shell, result);
             }

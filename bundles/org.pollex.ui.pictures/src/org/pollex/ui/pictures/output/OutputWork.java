@@ -26,7 +26,6 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.PlatformUI;
-import org.pollex.output.picture.PictureOptions;
 
 /** Makes an output of one design or many in the background, with progress; one that fails does not stop the rest. */
 public final class OutputWork extends Job {
@@ -46,26 +45,26 @@ public final class OutputWork extends Job {
     }
 
     private final Output output;
-    private final PictureOptions picture;
+    private final Wishes wishes;
     private final Map<Source, Path> files;
     private final Consumer<Result> then;
 
-    /** The same with pictures as fine as usual. */
+    /** The same as it usually is. */
     public OutputWork(Output output, Map<Source, Path> files, Consumer<Result> then) {
-        this(output, PictureDialog.usual(), files, then);
+        this(output, Wishes.usual(), files, then);
     }
 
     /**
      * Work that starts when it is scheduled.
      *
-     * @param picture  how a picture is made; other outputs do not look at it
-     * @param files  where each output goes; what is there is replaced
-     * @param then   is run in the window's thread afterwards, also after a cancel
+     * @param wishes  how it is made
+     * @param files   where each output goes; what is there is replaced
+     * @param then    is run in the window's thread afterwards, also after a cancel
      */
-    public OutputWork(Output output, PictureOptions picture, Map<Source, Path> files, Consumer<Result> then) {
+    public OutputWork(Output output, Wishes wishes, Map<Source, Path> files, Consumer<Result> then) {
         super("Writing " + (files.size() == 1 ? "the " + output.words() : files.size() + " files"));
         this.output = output;
-        this.picture = picture;
+        this.wishes = wishes;
         this.files = Map.copyOf(files);
         this.then = then;
         setUser(true);
@@ -95,7 +94,7 @@ public final class OutputWork extends Job {
 
     private void one(Source source, Path file, List<Path> written, List<String> failed) throws InterruptedException {
         try {
-            byte[] bytes = source.make(output, picture);
+            byte[] bytes = source.make(output, wishes);
             Files.createDirectories(file.getParent());
             save(file, bytes);
             written.add(file);

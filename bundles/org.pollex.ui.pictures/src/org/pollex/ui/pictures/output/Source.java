@@ -16,7 +16,6 @@ import org.pollex.markers.StudioSuite;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
-import org.pollex.output.picture.PictureOptions;
 import org.pollex.print.PrintException;
 import org.pollex.print.Printed;
 import org.pollex.print.ShippedLettering;
@@ -38,15 +37,20 @@ public record Source(Path design, Optional<Known> known) {
     }
 
     /** Makes an output; reads and checks the file first unless the print is there. */
-    byte[] make(Output output, PictureOptions picture) throws StoreException, PrintException, ItemException,
+    byte[] make(Output output, Wishes wishes) throws StoreException, PrintException, ItemException,
             ArtException, InterruptedException {
+        long start = System.nanoTime();
         Suite suite = StudioSuite.get().near(design.toAbsolutePath().getParent());
         if (known.isPresent()) {
-            return output.of(design, known.get(), suite, picture);
+            return output.of(design, known.get(), suite, wishes, millis(start));
         }
         Design read = ModelFiles.DESIGNS.load(design);
         Printed printed = suite.printer(read, suite.artBeside(design), new ShippedLettering()).print(read);
         List<Finding> findings = DesignCheck.waived(design, suite.check(printed));
-        return output.of(design, new Known(printed, findings), suite, picture);
+        return output.of(design, new Known(printed, findings), suite, wishes, millis(start));
+    }
+
+    private static long millis(long start) {
+        return (System.nanoTime() - start) / 1_000_000;
     }
 }

@@ -6,6 +6,9 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.JsonReport;
+import org.pollex.output.report.Plain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 

@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.RuleText;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 

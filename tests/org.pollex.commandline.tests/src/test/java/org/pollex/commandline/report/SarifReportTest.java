@@ -6,6 +6,8 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.CheckedDesign;
+import org.pollex.output.report.SarifReport;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

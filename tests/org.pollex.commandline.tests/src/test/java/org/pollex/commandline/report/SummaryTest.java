@@ -6,6 +6,7 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.CheckedDesign;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -46,8 +47,8 @@ class SummaryTest {
     @Test
     void failsOnlyOnWhatIsNotWaived() {
         CheckedDesign waived = new CheckedDesign("d.design", "p", "m", "w", List.of(SampleFindings.WAIVED), "", 1);
-        assertEquals(false, waived.fails(FailOn.WARNING));
-        assertEquals(true, SampleFindings.MIXED.fails(FailOn.ERROR));
-        assertEquals(false, SampleFindings.MIXED.fails(FailOn.NEVER));
+        assertEquals(false, FailOn.WARNING.fails(waived));
+        assertEquals(true, FailOn.ERROR.fails(SampleFindings.MIXED));
+        assertEquals(false, FailOn.NEVER.fails(SampleFindings.MIXED));
     }
 }

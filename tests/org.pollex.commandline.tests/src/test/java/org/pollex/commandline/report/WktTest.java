@@ -6,6 +6,8 @@
  */
 package org.pollex.commandline.report;
 
+import org.pollex.output.report.Plain;
+import org.pollex.output.report.Plain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Random;
@@ -36,8 +38,8 @@ class WktTest {
         "GEOMETRYCOLLECTION (POINT (1 2), LINESTRING (0 0, 1 1))", "GEOMETRYCOLLECTION EMPTY"})
     void writesEveryKind(String wkt) throws Exception {
         Geometry geometry = new WKTReader().read(wkt);
-        assertEquals(wkt, Wkt.of(geometry));
-        assertEquals(reference(geometry), Wkt.of(geometry));
+        assertEquals(wkt, Plain.wkt(geometry));
+        assertEquals(reference(geometry), Plain.wkt(geometry));
     }
 
     @Test
@@ -49,15 +51,15 @@ class WktTest {
             double x = (random.nextDouble() - 0.5) * size;
             double y = (random.nextDouble() - 0.5) * size;
             assertEquals("POINT (" + Plain.number(x) + " " + Plain.number(y) + ")",
-                    Wkt.of(factory.createPoint(new Coordinate(x, y))));
+                    Plain.wkt(factory.createPoint(new Coordinate(x, y))));
         }
     }
 
     @Test
     void writesNumbersOfAnySizePlainly() {
         GeometryFactory factory = new GeometryFactory();
-        assertEquals("POINT (1000000000000000000 0)", Wkt.of(factory.createPoint(new Coordinate(1e18, -1e-9))));
-        assertEquals("LINESTRING (0 0, 1 0, 0 1, 0 0)", Wkt.of(factory.createLinearRing(new Coordinate[] {
+        assertEquals("POINT (1000000000000000000 0)", Plain.wkt(factory.createPoint(new Coordinate(1e18, -1e-9))));
+        assertEquals("LINESTRING (0 0, 1 0, 0 1, 0 0)", Plain.wkt(factory.createLinearRing(new Coordinate[] {
             new Coordinate(0, 0), new Coordinate(1, 0), new Coordinate(0, 1), new Coordinate(0, 0)})));
     }
 }

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.commandline.report;
+package org.pollex.output.report;
 
 import java.util.List;
 import org.pollex.rules.Finding;
@@ -46,10 +46,5 @@ public record CheckedDesign(String path, String product, String material, String
     /** How many findings are waived. */
     public long waived() {
         return findings.stream().filter(Finding::waived).count();
-    }
-
-    /** Whether a finding that is not waived is at least as bad. */
-    public boolean fails(FailOn limit) {
-        return findings.stream().anyMatch(finding -> !finding.waived() && limit.fails(finding.severity()));
     }
 }

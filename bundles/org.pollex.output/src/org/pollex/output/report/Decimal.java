@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.making.session;
+package org.pollex.output.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

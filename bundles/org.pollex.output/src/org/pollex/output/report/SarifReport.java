@@ -4,14 +4,13 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.commandline.report;
+package org.pollex.output.report;
 
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.List;
-import org.pollex.commandline.session.About;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 import org.pollex.rules.Suite;
@@ -35,10 +34,14 @@ public final class SarifReport {
         this.version = version;
     }
 
-    /** The report with the checks of a suite, as UTF-8. */
-    public static byte[] of(Suite suite, List<CheckedDesign> designs) {
+    /**
+     * The report with the checks of a suite, as UTF-8.
+     *
+     * @param version  of the program, such as 0.1.0
+     */
+    public static byte[] of(Suite suite, String version, List<CheckedDesign> designs) {
         return new SarifReport(suite.checks().stream().map(check -> new RuleText(check.id(), check.name(),
-                check.description())).toList(), About.VERSION).write(designs);
+                check.description())).toList(), version).write(designs);
     }
 
     /** The report as UTF-8. */
@@ -141,7 +144,7 @@ public final class SarifReport {
     }
 
     /** A path as a URI reference; a relative one stays relative, with {@code ./} where its first part holds a colon. */
-    static String uri(String path) {
+    public static String uri(String path) {
         try {
             if (path.startsWith("/")) {
                 return new URI("file", "", path, null).toASCIIString();

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.commandline.report;
+package org.pollex.output.report;
 
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
@@ -12,7 +12,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import org.locationtech.jts.geom.Geometry;
-import org.pollex.making.session.Decimal;
 
 /** How reports write numbers and places: plain decimals, never an exponent; mm to a tenth of a micrometre. */
 public final class Plain {
