@@ -34,6 +34,8 @@ final class MenuParts {
         menu.add(sub("G&uides", "add-guide", "next-guide", "delete-guides"));
         menu.add(new Separator());
         items(menu, "add-layer", "group", "lock", "hide", "show-all", "other-side", "overprint");
+        menu.add(new Separator());
+        items(menu, "retone");
     }
 
     private void placed(IMenuManager menu) {

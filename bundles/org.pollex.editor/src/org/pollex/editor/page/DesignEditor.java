@@ -42,6 +42,7 @@ import org.pollex.editor.live.show.LiveFindings;
 import org.pollex.editor.session.DesignPages;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
+import org.pollex.editor.session.Notices;
 import org.pollex.editor.session.SessionListener;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.work.Session;
@@ -157,21 +158,21 @@ public final class DesignEditor extends EditorPart {
         lookAtDisk();
     }
 
-    private List<MessageBar.Answer> cures(StoreException.Reason reason) {
-        List<MessageBar.Answer> cures = new ArrayList<>();
+    private List<Notices.Answer> cures(StoreException.Reason reason) {
+        List<Notices.Answer> cures = new ArrayList<>();
         if (reason == StoreException.Reason.UNKNOWN_CONTENT) {
-            cures.add(new MessageBar.Answer("Open without it", this::openWithout));
+            cures.add(new Notices.Answer("Open without it", this::openWithout));
         }
         try {
             if (ModelFiles.DESIGNS.lastGood(file).isPresent()) {
-                cures.add(new MessageBar.Answer("Open the last good copy", this::recoverLastGood));
+                cures.add(new Notices.Answer("Open the last good copy", this::recoverLastGood));
             }
         } catch (StoreException e) {
             ILog.of(DesignEditor.class).warn("The last good copy could not be looked for", e);
         }
-        cures.add(new MessageBar.Answer("Try again", this::open));
-        cures.add(new MessageBar.Answer("Show in folder", () -> Program.launch(file.getParent().toString())));
-        cures.add(new MessageBar.Answer("Close", () -> getSite().getPage().closeEditor(this, false)));
+        cures.add(new Notices.Answer("Try again", this::open));
+        cures.add(new Notices.Answer("Show in folder", () -> Program.launch(file.getParent().toString())));
+        cures.add(new Notices.Answer("Close", () -> getSite().getPage().closeEditor(this, false)));
         return cures;
     }
 
@@ -189,7 +190,7 @@ public final class DesignEditor extends EditorPart {
         try {
             show(ModelFiles.DESIGNS.openWithout(file, leftOut), false);
             bar.show(RESTORED, "Left out, and lost when this is saved: " + String.join("; ", leftOut) + ".",
-                    new MessageBar.Answer("Save as\u2026", this::doSaveAs));
+                    new Notices.Answer("Save as\u2026", this::doSaveAs));
         } catch (StoreException e) {
             open();
         }
@@ -337,7 +338,7 @@ public final class DesignEditor extends EditorPart {
         } else if (type == DesignPages.class) {
             found = session == null ? null : tabs;
         } else if (Handed.is(type)) {
-            found = session == null ? null : Handed.of(type, this, session, tabs);
+            found = session == null ? null : Handed.of(type, this, session, tabs, bar);
         } else if (type == CommandStack.class) {
             found = domain.getCommandStack();
         } else if (type == ActionRegistry.class) {

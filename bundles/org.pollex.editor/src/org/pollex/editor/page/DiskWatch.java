@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.commands.CompoundCommand;
 import org.pollex.edit.ReplaceArtCommand;
+import org.pollex.editor.session.Notices;
 import org.pollex.editor.work.Session;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
@@ -125,7 +126,7 @@ final class DiskWatch {
             bar.clear(DESIGN);
         } else if (session.dirty()) {
             bar.show(DESIGN, "Another program changed this file; saving will ask what to keep.",
-                    new MessageBar.Answer("Read anew and give up my changes", readAnew));
+                    new Notices.Answer("Read anew and give up my changes", readAnew));
         } else {
             bar.clear(DESIGN);
             readAnew.run();
@@ -144,8 +145,8 @@ final class DiskWatch {
         if (!ignored.contains(art + state.sha256())) {
             told.add(art);
             bar.show(ART + art, "Another program changed " + Path.of(art).getFileName() + " since it was placed.",
-                    new MessageBar.Answer("Place the changed file", () -> replace(art, state.sha256())),
-                    new MessageBar.Answer("Ignore", () -> ignore(art, state.sha256())));
+                    new Notices.Answer("Place the changed file", () -> replace(art, state.sha256())),
+                    new Notices.Answer("Ignore", () -> ignore(art, state.sha256())));
         }
     }
 

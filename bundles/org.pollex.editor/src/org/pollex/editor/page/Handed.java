@@ -13,13 +13,14 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.pollex.editor.guide.Guides;
 import org.pollex.editor.outline.LayersPage;
 import org.pollex.editor.property.PropertyPage;
+import org.pollex.editor.session.Notices;
 import org.pollex.editor.work.Session;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.rules.Finding;
 
 /**
  * What the editor hands to views of the platform: properties of what is selected, the outline of its layers,
- * its guides, and the way to a marker's place.
+ * its guides, the sentences over it, and the way to a marker's place.
  */
 final class Handed {
 
@@ -29,11 +30,14 @@ final class Handed {
     /** Whether a view asks for one of these. */
     static boolean is(Class<?> type) {
         return type == IPropertySheetPage.class || type == IContentOutlinePage.class || type == IGotoMarker.class
-                || type == Guides.class;
+                || type == Guides.class || type == Notices.class;
     }
 
     /** The thing asked for; null when there is none now. */
-    static Object of(Class<?> type, IEditorPart editor, Session session, SideTabs tabs) {
+    static Object of(Class<?> type, IEditorPart editor, Session session, SideTabs tabs, Notices bar) {
+        if (type == Notices.class) {
+            return bar;
+        }
         if (type == IPropertySheetPage.class) {
             return new PropertyPage(session, tabs);
         }

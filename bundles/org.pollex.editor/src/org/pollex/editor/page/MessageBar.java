@@ -14,16 +14,13 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.pollex.editor.session.Notices;
 
 /**
  * Lines above the pages that say what the user should know or decide, one for each subject; takes no room while there
  * are none.
  */
-public final class MessageBar {
-
-    /** A button: its label, and what it does. */
-    public record Answer(String label, Runnable action) {
-    }
+public final class MessageBar implements Notices {
 
     private record Row(String sentence, Composite line) {
     }
@@ -43,11 +40,7 @@ public final class MessageBar {
         lay();
     }
 
-    /**
-     * Shows a sentence with answers in place of what was shown about the same subject. Any answer clears it.
-     *
-     * @param about what it is about, so that it can be taken back by {@link #clear(String)}
-     */
+    @Override
     public void show(String about, String sentence, Answer... answers) {
         Row before = rows.get(about);
         if (before != null && before.sentence().equals(sentence)) {
@@ -80,7 +73,7 @@ public final class MessageBar {
         lay();
     }
 
-    /** Takes back what is shown about a subject. */
+    @Override
     public void clear(String about) {
         Row row = rows.remove(about);
         if (row != null) {

@@ -13,6 +13,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.pollex.editor.session.Notices;
 
 /** What the editor shows for a file that cannot be opened: why, and what can be done. */
 public final class TroublePage {
@@ -21,7 +22,7 @@ public final class TroublePage {
     }
 
     /** Lays the page out in a parent with a grid of one column. */
-    public static Composite create(Composite parent, String name, String sentence, List<MessageBar.Answer> answers) {
+    public static Composite create(Composite parent, String name, String sentence, List<Notices.Answer> answers) {
         Composite page = new Composite(parent, SWT.NONE);
         page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         GridLayout layout = new GridLayout(1, false);
@@ -39,7 +40,7 @@ public final class TroublePage {
         GridLayout buttons = new GridLayout(Math.max(1, answers.size()), false);
         buttons.marginWidth = 0;
         row.setLayout(buttons);
-        for (MessageBar.Answer answer : answers) {
+        for (Notices.Answer answer : answers) {
             Button button = new Button(row, SWT.PUSH);
             button.setText(answer.label());
             button.addListener(SWT.Selection, event -> answer.action().run());

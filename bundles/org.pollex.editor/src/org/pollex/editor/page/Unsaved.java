@@ -16,6 +16,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.pollex.edit.BringBackCommand;
+import org.pollex.editor.session.Notices;
 import org.pollex.editor.work.KeepJob;
 import org.pollex.editor.work.Recovery;
 import org.pollex.editor.work.Session;
@@ -49,8 +50,8 @@ final class Unsaved {
                 String since = kept.base().equals(session.opened().stamp().sha256()) ? ""
                         : " The file was changed since, which bringing it back would undo.";
                 bar.show(SUBJECT, "Work of " + when + " on this design was not saved when the program ended." + since,
-                        new MessageBar.Answer("Bring it back", () -> bringBack(session, bar, kept)),
-                        new MessageBar.Answer("Throw it away", this::throwAway));
+                        new Notices.Answer("Bring it back", () -> bringBack(session, bar, kept)),
+                        new Notices.Answer("Throw it away", this::throwAway));
             }
         } catch (IOException e) {
             ILog.of(Unsaved.class).warn("Unsaved work could not be looked for", e);

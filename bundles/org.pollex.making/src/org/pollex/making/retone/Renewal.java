@@ -46,6 +46,7 @@ public final class Renewal {
     private final Opened<Design> from;
     private final List<Placement> stale = new ArrayList<>();
     private final Set<String> art = new LinkedHashSet<>();
+    private final StringBuilder state = new StringBuilder();
 
     private Renewal(Session session, Path file, Design sibling, Path source) throws Refusal {
         this.session = session;
@@ -98,6 +99,7 @@ public final class Renewal {
                 }
                 if (original.get().getSha256() != null && !original.get().getSha256().equals(note.getSha256())) {
                     stale.add(each);
+                    state.append(each.getId()).append(' ').append(original.get().getSha256()).append('\n');
                     art.add(original.get().getArt().substring(original.get().getArt().lastIndexOf('/') + 1));
                 }
             }
@@ -107,6 +109,11 @@ public final class Renewal {
     /** Names of the art that changed; empty when the sibling is up to date. */
     public Set<String> changed() {
         return art;
+    }
+
+    /** Names the change: the same text as long as the marks and the art of the source are the same. */
+    public String state() {
+        return state.toString();
     }
 
     /** The design it was made from. */

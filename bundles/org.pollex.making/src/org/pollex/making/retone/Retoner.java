@@ -59,8 +59,17 @@ public final class Retoner {
 
     /** Makes what is ordered, over whatever the file of the sibling holds; its last state is kept beside it. */
     public ExitCode retone(RetoneOrder order) throws Refusal {
+        return retone(order, () -> false);
+    }
+
+    /**
+     * The same for work that can be stopped before anything is written.
+     *
+     * @param stopped  asked between marks; when it answers yes, the work ends with a {@link CancellationException}
+     */
+    public ExitCode retone(RetoneOrder order, BooleanSupplier stopped) throws Refusal {
         Path to = target(order);
-        try (RetoneDraft draft = draft(order, () -> false)) {
+        try (RetoneDraft draft = draft(order, stopped)) {
             draft.save(to);
             session.say(session.shown(source(order)) + " for " + draft.title());
             draft.told().forEach(session::say);

@@ -23,6 +23,7 @@ import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.actions.ActionFactory;
 import org.pollex.making.job.JobFacts;
 import org.pollex.ui.jobs.tree.JobItem.Kind;
+import org.pollex.ui.jobs.retone.RetoneWizard;
 import org.pollex.ui.jobs.wizard.JobDialog;
 import org.pollex.ui.jobs.wizard.Wizards;
 import org.pollex.ui.jobs.work.JobSteps;
@@ -59,6 +60,8 @@ final class JobActions {
             menu.add(action(job ? "Open or close" : "Open", this::open));
             menu.add(action("Check now", this::check));
             menu.add(action("Show in folder", this::showInFolder));
+            one.filter(each -> each.kind() == Kind.DESIGN).ifPresent(item -> menu.add(action(
+                    "Re-tone for another material\u2026", () -> RetoneWizard.open(shell(), item.path()))));
             menu.add(new Separator());
         }
         menu.add(action("New job\u2026", () -> Wizards.newJob(shell())));

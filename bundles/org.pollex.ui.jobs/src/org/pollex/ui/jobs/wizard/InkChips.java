@@ -13,6 +13,7 @@ import java.awt.TexturePaint;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
@@ -26,7 +27,7 @@ import org.pollex.print.stock.Stock;
  * Chips of inks on one material, drawn without a display: a piece of its surface, pattern and all, the ink on its right
  * half. Not safe for threads.
  */
-final class InkChips {
+public final class InkChips {
 
     /** Height of the surface shown, mm. */
     private static final double SHOWN = 8;
@@ -46,7 +47,7 @@ final class InkChips {
      * @param backdrop  colour behind it, sRGB 0xRRGGBB
      * @param rim       colour of its edge
      */
-    InkChips(Material material, int width, int height, int backdrop, int rim) {
+    public InkChips(Material material, int width, int height, int backdrop, int rim) {
         this.width = width;
         this.height = height;
         this.backdrop = backdrop;
@@ -56,8 +57,17 @@ final class InkChips {
     }
 
     /** The chip of an ink. */
-    BufferedImage of(Ink ink) {
+    public BufferedImage of(Ink ink) {
         Laid film = PrintedTones.film(ink);
+        return chip(Optional.of(surface(stock.palette().size() == 1 ? film::over : film::quick)));
+    }
+
+    /** The chip of the material alone. */
+    public BufferedImage bare() {
+        return chip(Optional.empty());
+    }
+
+    private BufferedImage chip(Optional<TexturePaint> printed) {
         BufferedImage chip = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = chip.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -65,8 +75,10 @@ final class InkChips {
         g.fillRect(0, 0, width, height);
         g.setPaint(surface(UnaryOperator.identity()));
         g.fillRoundRect(1, 1, width - 3, height - 3, 4, 4);
-        g.setPaint(surface(stock.palette().size() == 1 ? film::over : film::quick));
-        g.fillRoundRect(width / 2 - 2, 5, width / 2 - 4, height - 11, 2, 2);
+        printed.ifPresent(paint -> {
+            g.setPaint(paint);
+            g.fillRoundRect(width / 2 - 2, 5, width / 2 - 4, height - 11, 2, 2);
+        });
         g.setColor(new Color(rim));
         g.drawRoundRect(1, 1, width - 3, height - 3, 4, 4);
         g.dispose();

@@ -20,19 +20,20 @@ import org.pollex.ui.ScreenImages;
 import org.pollex.ui.jobs.work.Work;
 
 /** Rows of a table with pictures that are drawn in the background; the pictures go with the table. */
-final class PictureRows {
+public final class PictureRows {
 
     private final Table table;
     private final List<Image> images = new ArrayList<>();
     private int round;
 
-    PictureRows(Table table) {
+    /** Draws into the rows of a table. */
+    public PictureRows(Table table) {
         this.table = table;
         table.addDisposeListener(event -> drop());
     }
 
     /** Takes all rows and pictures away. */
-    void clear() {
+    public void clear() {
         round++;
         table.removeAll();
         drop();
@@ -44,7 +45,7 @@ final class PictureRows {
     }
 
     /** Draws a picture for each row, in their order. */
-    void draw(List<Supplier<Optional<BufferedImage>>> pictures) {
+    public void draw(List<Supplier<Optional<BufferedImage>>> pictures) {
         int mine = ++round;
         Job job = Job.create("Drawing pictures", monitor -> {
             for (int i = 0; i < pictures.size() && mine == round; i++) {
@@ -72,5 +73,16 @@ final class PictureRows {
         if (row == 0 && table.getColumnCount() > 0) {
             table.getColumn(0).pack();
         }
+    }
+
+    /** Asks for a thing when it is first wanted, by the one thread that draws. */
+    public static <T> Supplier<T> once(Supplier<T> maker) {
+        List<T> made = new ArrayList<>(1);
+        return () -> {
+            if (made.isEmpty()) {
+                made.add(maker.get());
+            }
+            return made.get(0);
+        };
     }
 }

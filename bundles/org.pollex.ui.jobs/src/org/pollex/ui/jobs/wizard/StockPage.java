@@ -155,20 +155,9 @@ final class StockPage extends WizardPage {
         int rim = ScreenImages.rgb(ink.getForeground());
         Material on = materials.get(material.getSelectionIndex());
         List<Supplier<Optional<BufferedImage>>> pictures = new ArrayList<>();
-        Supplier<InkChips> chips = once(() -> new InkChips(on, CHIP_WIDTH, CHIP_HEIGHT, backdrop, rim));
+        Supplier<InkChips> chips = PictureRows.once(() -> new InkChips(on, CHIP_WIDTH, CHIP_HEIGHT, backdrop, rim));
         inks.forEach(each -> pictures.add(() -> Optional.of(chips.get().of(each))));
         inkRows.draw(pictures);
-    }
-
-    /** Asks for a thing when it is first wanted, by the one thread that draws. */
-    private static <T> Supplier<T> once(Supplier<T> maker) {
-        List<T> made = new ArrayList<>(1);
-        return () -> {
-            if (made.isEmpty()) {
-                made.add(maker.get());
-            }
-            return made.get(0);
-        };
     }
 
     private int most() {

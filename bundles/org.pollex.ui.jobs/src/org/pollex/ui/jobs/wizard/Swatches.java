@@ -53,21 +53,27 @@ public final class Swatches {
             Item item = printed.item();
             double scale = height / (Math.max(item.width(), item.height()) + ROOM);
             PictureOptions options = PictureOptions.of((int) Math.round(scale * MM_PER_INCH)).on(backdrop);
-            return Optional.of(square(first(MaterialPicture.of(printed, options.withZones(zones)), item,
-                    options.scale()), height, backdrop));
+            return Optional.of(square(face(MaterialPicture.of(printed, options.withZones(zones)), item,
+                    options.scale(), 0), height, backdrop));
         } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
             return Optional.empty();
         }
     }
 
-    /** Cuts the first of the faces, which stand in a row with the same space before, between and after them. */
-    private static BufferedImage first(BufferedImage faces, Item item, double scale) {
+    /**
+     * Cuts one out of the faces, which stand in a row with the same space before, between and after them.
+     *
+     * @param scale  pixels for a millimetre
+     * @param index  of the face, from 0
+     */
+    public static BufferedImage face(BufferedImage faces, Item item, double scale, int index) {
         int count = item.faces().size();
         double space = (faces.getWidth() - count * item.width() * scale) / (count + 1);
-        int x = (int) (space / 2);
+        int y = (int) (space / 2);
+        int x = (int) (space / 2 + index * (item.width() * scale + space));
         int width = (int) Math.min(faces.getWidth() - x, item.width() * scale + space);
-        int tall = (int) Math.min(faces.getHeight() - x, item.height() * scale + space);
-        return faces.getSubimage(x, x, width, tall);
+        int tall = (int) Math.min(faces.getHeight() - y, item.height() * scale + space);
+        return faces.getSubimage(x, y, width, tall);
     }
 
     /** Rows of a table take the size of their first picture, so all are of one size. */
@@ -79,5 +85,15 @@ public final class Swatches {
         g.drawImage(picture, (size - picture.getWidth()) / 2, (size - picture.getHeight()) / 2, null);
         g.dispose();
         return square;
+    }
+
+    /** An empty picture for a row that stands for no single thing. */
+    public static BufferedImage blank(int width, int height, int backdrop) {
+        BufferedImage blank = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = blank.createGraphics();
+        g.setColor(new Color(backdrop));
+        g.fillRect(0, 0, width, height);
+        g.dispose();
+        return blank;
     }
 }
