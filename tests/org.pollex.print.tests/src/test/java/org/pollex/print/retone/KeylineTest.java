@@ -42,7 +42,8 @@ class KeylineTest {
 
     /** A ribbon with a word, and something gold so that the art is not of one colour. */
     private static Drawing ribbon(Geometry ribbon) {
-        return new Drawing().fill(GOLD, Drawing.disc(10, 12, 2)).fill(RED, ribbon).fill(WHITE, Drawing.word(0.35, 5.2, 5.4, 1.6));
+        return new Drawing().fill(GOLD, Drawing.disc(10, 12, 2)).fill(RED, ribbon)
+                .fill(WHITE, Drawing.word(0.35, 5.2, 5.4, 1.6));
     }
 
     @Test
