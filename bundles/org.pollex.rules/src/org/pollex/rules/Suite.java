@@ -136,8 +136,10 @@ public final class Suite {
         String stamp = StudioCatalogues.stamp(files);
         Suite known = studios.get(stamp);
         if (known == null) {
-            known = withCatalogues(files);
-            studios.put(stamp, known);
+            // whoever asks at the same time gets the same suite, so that no change means no other suite
+            Suite read = withCatalogues(files);
+            Suite first = studios.putIfAbsent(stamp, read);
+            known = first == null ? read : first;
         }
         return known;
     }

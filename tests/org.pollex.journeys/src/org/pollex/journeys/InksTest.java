@@ -16,11 +16,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.resources.IFolder;
-import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -40,16 +38,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.app.look.Appearance;
+import org.pollex.colour.DeltaE;
 import org.pollex.making.job.JobFacts;
 import org.pollex.making.job.JobMaker;
-import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Ink;
-import org.pollex.model.design.Design;
 import org.pollex.model.job.Use;
 import org.pollex.model.store.ModelFiles;
-import org.pollex.model.store.Opened;
+import org.pollex.print.FilmColour;
 import org.pollex.ui.jobs.tree.JobsView;
 
 /** A studio keeps its own inks: typed, pasted and measured, seen on materials, saved, offered to designs. */
@@ -91,10 +88,8 @@ class InksTest {
     void clean() throws Exception {
         Appearance.SYSTEM.choose();
         Window.closeEditors();
-        for (Shell each : Window.display().getShells()) {
-            if (each.getData() instanceof WizardDialog dialog) {
-                dialog.close();
-            }
+        for (String each : List.of("New design", "New ink", "Duplicate ink", "Read measurements")) {
+            Widgets.dialog(each).ifPresent(Shell::close);
         }
         Files.deleteIfExists(file);
         Files.deleteIfExists(file.resolveSibling(".studio.catalogue.last"));
@@ -105,24 +100,29 @@ class InksTest {
         Window.idle();
     }
 
-    private static void run(String command) throws Exception {
+    static void run(String command) throws Exception {
         Window.window().getService(IHandlerService.class).executeCommand(command, null);
     }
 
-    private IEditorPart open() throws Exception {
-        run("org.pollex.ui.inks.open");
+    private static IEditorPart open() throws Exception {
+        return opened("org.pollex.ui.inks.open");
+    }
+
+    /** Runs a command that opens inks, and waits for them. */
+    static IEditorPart opened(String command) throws Exception {
+        run(command);
         Window.until("the inks are open", () -> Window.page().getActiveEditor() != null
                 && Window.page().getActiveEditor().getSite().getId().equals("org.pollex.ui.inks.editor"));
         Window.idle();
         return Window.page().getActiveEditor();
     }
 
-    private static Control body() {
+    static Control body() {
         return Window.window().getShell();
     }
 
     /** The field after the label with these words. */
-    private static Text field(Control below, String label) {
+    static Text field(Control below, String label) {
         Label named = Widgets.all(below, Label.class).stream().filter(each -> each.isVisible()
                 && each.getText().replace("&", "").equals(label)).findFirst().orElseThrow();
         List<Control> row = Arrays.asList(named.getParent().getChildren());
@@ -130,32 +130,32 @@ class InksTest {
                 .orElseThrow();
     }
 
-    private static Table inks() {
+    static Table inks() {
         return Widgets.all(body(), Table.class).stream().filter(each -> each.isVisible() && each.getColumnCount() == 4
                 && each.getColumn(2).getText().equals("Kept in")).findFirst().orElseThrow();
     }
 
-    private static Optional<TableItem> row(String name) {
+    static Optional<TableItem> row(String name) {
         return Arrays.stream(inks().getItems()).filter(each -> each.getText(0).equals(name)).findFirst();
     }
 
-    private static void choose(String name) {
+    static void choose(String name) {
         inks().setSelection(row(name).orElseThrow());
         inks().notifyListeners(SWT.Selection, new Event());
         Window.idle();
     }
 
-    private static boolean said(String words) {
+    static boolean said(String words) {
         return Widgets.all(body(), Label.class).stream().anyMatch(each -> each.isVisible()
                 && each.getText().contains(words));
     }
 
-    private interface Steps {
+    interface Steps {
         void in(Shell shell) throws Exception;
     }
 
     /** Presses a button that opens a dialog and goes on inside it. */
-    private static void during(Runnable opening, String title, Steps steps) {
+    static void during(Runnable opening, String title, Steps steps) {
         Throwable[] failure = new Throwable[1];
         Window.display().asyncExec(() -> {
             try {
@@ -172,7 +172,7 @@ class InksTest {
         }
     }
 
-    private static void add(String name) {
+    static void add(String name) {
         during(() -> Widgets.press(body(), "Add…"), "New ink", shell -> {
             assertFalse(Widgets.button(shell, "OK").isEnabled(), "an ink without a name can be made");
             Widgets.all(shell, Text.class).stream().filter(Text::getEditable).findFirst().orElseThrow().setText(name);
@@ -182,7 +182,7 @@ class InksTest {
         assertTrue(row(name).isPresent(), name + " is not listed");
     }
 
-    private static void drawn() {
+    static void drawn() {
         Window.until("the materials are drawn", () -> Arrays.stream(Job.getJobManager().find(null))
                 .noneMatch(each -> each.getName().equals("Drawing the ink on materials")));
         Window.idle();
@@ -194,6 +194,12 @@ class InksTest {
         clipboard.dispose();
         Widgets.press(body(), "Paste both");
         Window.idle();
+    }
+
+    /** The bare card of the measurements is nearly the usual one, so the colours are nearly those that were measured. */
+    private static void near(String expected, LabColour found) {
+        double difference = DeltaE.cie76(FilmColour.lab(lab(expected)), FilmColour.lab(found));
+        assertTrue(difference > 0.05 && difference < 1, found + " in place of " + expected);
     }
 
     private static LabColour lab(String text) {
@@ -216,8 +222,8 @@ class InksTest {
         assertEquals(9.5, saved.get(0).getFilm());
         assertEquals(lab("88 -1 2"), saved.get(1).getLab());
         assertEquals(lab("70 -2 -4"), saved.get(1).getLabOverBlack());
-        assertEquals(lab("47.5 -41.2 23.8"), saved.get(2).getLab());
-        assertEquals(lab("30.9 -22.6 9.7"), saved.get(2).getLabOverBlack());
+        near("47.5 -41.2 23.8", saved.get(2).getLab());
+        near("30.9 -22.6 9.7", saved.get(2).getLabOverBlack());
         assertEquals("Measured: card.txt", saved.get(2).getSource());
         offered();
     }
@@ -258,6 +264,13 @@ class InksTest {
         run("org.eclipse.ui.edit.undo");
         Window.idle();
         assertEquals("", field(body(), "Colour over black:").getText());
+        field(body(), "Colour over white:").setFocus();
+        field(body(), "Colour over white:").paste();
+        Window.until("two rows pasted into a field fill both", () -> field(body(), "Colour over black:").getText()
+                .equals("70 -2 -4"));
+        assertEquals("88 -1 2", field(body(), "Colour over white:").getText());
+        run("org.eclipse.ui.edit.undo");
+        Window.idle();
         run("org.eclipse.ui.edit.redo");
         Window.idle();
         assertEquals("70 -2 -4", field(body(), "Colour over black:").getText());
@@ -276,14 +289,15 @@ class InksTest {
             assertFalse(Widgets.button(shell, "OK").isEnabled());
             name.setText(good.toString());
             Window.until("the samples are listed", () -> samples.getItemCount() == 4);
+            Window.idle();
+            assertEquals(List.of("bare white", "bare black", "over white", "over black"),
+                    Arrays.stream(samples.getItems()).map(each -> each.getText(2)).toList(), "what names tell");
             samples.setSelection(0);
             Widgets.press(shell, "Use for white");
             assertTrue(Widgets.all(shell, Label.class).stream()
                     .anyMatch(each -> each.getText().contains("card white   94.6 -0.2 -1.1")));
             samples.setSelection(2);
             Widgets.press(shell, "Use for white");
-            samples.setSelection(3);
-            Widgets.press(shell, "Use for black");
             Window.idle();
             Picture.take(Window.display(), "inks-measurements");
             Widgets.press(shell, "OK");
@@ -361,39 +375,5 @@ class InksTest {
         drawn();
         Picture.take(Window.display(), "inks-dark");
         assertEquals("52 -6 36", field(body(), "Colour over black:").getText());
-    }
-
-    /** A design that names an ink which is not there yet is checked again when the ink is saved. */
-    @Test
-    void savedInksHaveDesignsCheckedAgain() throws Exception {
-        Path made = studio.home().resolve("lamp-rock");
-        JobMaker.make(made, new JobFacts("Lamp Rock", "", Use.DISPLAY, 0, Optional.empty(), ""));
-        Path design = Samples.ferry(made, "kelp");
-        Opened<Design> opened = ModelFiles.DESIGNS.open(design);
-        opened.model().getInks().clear();
-        opened.model().getInks().add("kelp");
-        ModelFiles.DESIGNS.save(opened);
-        job = studio.add(made, new NullProgressMonitor());
-        job.refreshLocal(IResource.DEPTH_INFINITE, null);
-        Window.until("the missing ink is told", () -> problems().stream()
-                .anyMatch(each -> each.contains("ink \"kelp\"")));
-        IEditorPart editor = open();
-        add("Kelp");
-        Text white = field(body(), "Colour over white:");
-        white.setText("40 -30 20");
-        white.notifyListeners(SWT.DefaultSelection, new Event());
-        Window.page().saveEditor(editor, false);
-        assertEquals("kelp", ModelFiles.CATALOGUES.load(file).getInks().get(0).getId());
-        Window.until("the design is checked with the ink", () -> problems().stream()
-                .noneMatch(each -> each.contains("ink \"kelp\"")));
-    }
-
-    private List<String> problems() {
-        try {
-            return Arrays.stream(job.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_INFINITE))
-                    .map(each -> each.getAttribute(IMarker.MESSAGE, "")).toList();
-        } catch (org.eclipse.core.runtime.CoreException e) {
-            return List.of("ink \"kelp\" unknown");
-        }
     }
 }

@@ -7,6 +7,7 @@
 package org.pollex.colour.film;
 
 import java.util.List;
+import java.util.Optional;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 
@@ -76,6 +77,25 @@ public final class FilmModel {
         double misfit = Math.max(DeltaE.ciede2000(again, overLight), DeltaE.ciede2000(below, overDark));
         double opacity = overDark.toXyz().y() / Math.max(overLight.toXyz().y(), 1e-9);
         return new MeasuredFilm(film, misfit, Math.min(1, opacity));
+    }
+
+    /**
+     * What an ink shows over {@link #WHITE_CARD} and {@link #BLACK_CARD}, from its colours over the two halves of
+     * another card.
+     *
+     * @param overLight  the ink over the lighter half
+     * @param light      the bare lighter half
+     * @param overDark   the ink over the darker half
+     * @param dark       the bare darker half
+     * @return over white, then over black; empty when no film has both colours
+     */
+    public Optional<List<Lab>> onCards(Lab overLight, Lab light, Lab overDark, Lab dark) {
+        MeasuredFilm measured = measured(overLight, light, overDark, dark);
+        if (measured.misfit() > MeasuredFilm.DOUBTFUL) {
+            return Optional.empty();
+        }
+        return Optional.of(List.of(over(WHITE_CARD, List.of(measured.film())),
+                over(BLACK_CARD, List.of(measured.film()))));
     }
 
     /** The film of a clear ink known over one ground only. */

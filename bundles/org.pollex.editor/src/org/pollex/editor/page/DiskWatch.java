@@ -26,6 +26,7 @@ import org.eclipse.gef.commands.CompoundCommand;
 import org.pollex.edit.ReplaceArtCommand;
 import org.pollex.editor.session.Notices;
 import org.pollex.editor.work.Session;
+import org.pollex.markers.StudioSuite;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
@@ -34,15 +35,17 @@ import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.Opened;
 import org.pollex.model.store.StoreException;
+import org.pollex.rules.Suite;
 
 /**
- * What others did to the file of a design, to its art and to its job, looked at in the background whenever the user
- * comes back to it.
+ * What others did to the file of a design, to its art, its job and the catalogues that it sees, looked at in the
+ * background whenever the user comes back to it.
  */
 final class DiskWatch {
 
     private static final String DESIGN = "disk";
     private static final String ART = "art ";
+    private static final String CATALOGUES = "catalogues";
 
     private final Session session;
     private final MessageBar bar;
@@ -66,7 +69,11 @@ final class DiskWatch {
     }
 
     private record Seen(Opened<Design> opened, boolean changed, String trouble,
-            Map<String, ArtState.Changed> changedArt, String allBeside) {
+            Map<String, ArtState.Changed> changedArt, String allBeside, Catalogued catalogued) {
+    }
+
+    /** The catalogues as they are now, or why they cannot be read. */
+    private record Catalogued(Optional<Suite> suite, String trouble) {
     }
 
     /** Looks in the background. */
@@ -103,7 +110,15 @@ final class DiskWatch {
             }
         }
         all.append(job(opened.path()));
-        return new Seen(opened, changed, trouble, art, all.toString());
+        return new Seen(opened, changed, trouble, art, all.toString(), catalogued(opened.path()));
+    }
+
+    private static Catalogued catalogued(Path design) {
+        try {
+            return new Catalogued(Optional.of(StudioSuite.get().near(design.toAbsolutePath().getParent())), "");
+        } catch (StoreException e) {
+            return new Catalogued(Optional.empty(), e.getMessage());
+        }
     }
 
     /** What tells whether the job beside the design changed, which may waive findings or lock the design. */
@@ -135,7 +150,15 @@ final class DiskWatch {
         told.clear();
         seen.changedArt().forEach(this::tellArt);
         toldMore.run();
-        if (lastBeside != null && !lastBeside.equals(seen.allBeside())) {
+        if (seen.catalogued().trouble().isEmpty()) {
+            bar.clear(CATALOGUES);
+        } else {
+            bar.show(CATALOGUES, seen.catalogued().trouble());
+        }
+        Optional<Suite> other = seen.catalogued().suite().filter(each -> each != session.suite());
+        if (other.isPresent()) {
+            session.use(other.get());
+        } else if (lastBeside != null && !lastBeside.equals(seen.allBeside())) {
             session.again();
         }
         lastBeside = seen.allBeside();

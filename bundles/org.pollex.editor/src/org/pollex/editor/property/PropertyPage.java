@@ -26,6 +26,7 @@ import org.pollex.editor.setting.Choices;
 import org.pollex.editor.setting.LengthUnit;
 import org.pollex.editor.work.Session;
 import org.pollex.model.design.Mark;
+import org.pollex.rules.Suite;
 
 /** The fields of the one mark that is selected; of the whole design when none is, or several are. */
 public final class PropertyPage extends Page implements IPropertySheetPage, SessionListener {
@@ -37,6 +38,7 @@ public final class PropertyPage extends Page implements IPropertySheetPage, Sess
     private Label trouble;
     private Form form;
     private Object shown;
+    private Suite suite;
     private boolean locked;
     private boolean known;
 
@@ -97,12 +99,13 @@ public final class PropertyPage extends Page implements IPropertySheetPage, Sess
         List<Mark> marks = pages.selected();
         Object now = marks.size() == 1 && marks.get(0).eContainer() != null ? marks.get(0) : session.design();
         boolean fixed = session.locked().isPresent() || now instanceof Mark mark && mark.isLocked();
-        if (now == shown && fixed == locked) {
+        if (now == shown && fixed == locked && session.suite() == suite) {
             form.refresh();
             return;
         }
         shown = now;
         locked = fixed;
+        suite = session.suite();
         Composite old = body;
         body = new Composite(scroll, SWT.NONE);
         scroll.setContent(body);

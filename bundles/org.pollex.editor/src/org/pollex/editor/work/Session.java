@@ -33,11 +33,11 @@ import org.pollex.rules.Suite;
 public final class Session implements DesignSession {
 
     private final CommandStack history;
-    private final Suite suite;
+    private Suite suite;
     private final Consumer<Runnable> window;
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
-    private final PrintJob printing;
-    private final MarkLooks looks;
+    private PrintJob printing;
+    private MarkLooks looks;
     private final CommandStackEventListener following = event -> {
         if (event.isPostChangeEvent()) {
             changed();
@@ -60,13 +60,25 @@ public final class Session implements DesignSession {
      */
     public Session(Opened<Design> opened, Suite suite, CommandStack history, Consumer<Runnable> window) {
         this.opened = opened;
-        this.suite = suite;
         this.history = history;
         this.window = window;
-        CachedArt art = new CachedArt(suite, opened.path());
-        looks = new MarkLooks(suite, art, answer -> window.accept(() -> looked(answer)));
-        printing = new PrintJob(suite, opened.path(), art, answer -> window.accept(() -> printed(answer)));
+        equip(suite);
         history.addCommandStackEventListener(following);
+    }
+
+    private void equip(Suite with) {
+        suite = with;
+        CachedArt art = new CachedArt(with, opened.path());
+        looks = new MarkLooks(with, art, answer -> window.accept(() -> looked(answer)));
+        printing = new PrintJob(with, opened.path(), art, answer -> window.accept(() -> printed(answer)));
+    }
+
+    /** Goes on with other catalogues: everything is looked at, printed and checked anew with them. */
+    public void use(Suite other) {
+        printing.cancel();
+        looks.close();
+        equip(other);
+        changed();
     }
 
     /** Begins the first print. */

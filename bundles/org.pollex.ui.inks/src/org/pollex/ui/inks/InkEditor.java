@@ -14,6 +14,8 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.gef.ui.actions.ActionRegistry;
@@ -290,12 +292,35 @@ public final class InkEditor extends EditorPart {
         }
     }
 
+    /** Looks in the background whether another program changed the file. */
     private void lookAtDisk() {
         if (book == null || body == null || body.isDisposed()) {
             return;
         }
-        try {
-            if (!ModelFiles.CATALOGUES.changedOnDisk(book.opened())) {
+        Opened<Catalogue> now = book.opened();
+        Job looking = Job.createSystem("Looking for changes of " + file.getFileName(), monitor -> {
+            boolean other = false;
+            String trouble = "";
+            try {
+                other = ModelFiles.CATALOGUES.changedOnDisk(now);
+            } catch (StoreException e) {
+                trouble = e.getMessage();
+            }
+            told(now, other, trouble);
+            return Status.OK_STATUS;
+        });
+        looking.setPriority(Job.SHORT);
+        looking.schedule();
+    }
+
+    private void told(Opened<Catalogue> seen, boolean other, String trouble) {
+        getSite().getShell().getDisplay().asyncExec(() -> {
+            if (body.isDisposed() || book == null || book.opened() != seen) {
+                return;
+            }
+            if (!trouble.isEmpty()) {
+                bar.show(DISK, trouble);
+            } else if (!other) {
                 bar.clear(DISK);
             } else if (isDirty()) {
                 bar.show(DISK, "Another program changed this file; saving will ask what to keep.",
@@ -303,9 +328,7 @@ public final class InkEditor extends EditorPart {
             } else {
                 open();
             }
-        } catch (StoreException e) {
-            bar.show(DISK, e.getMessage());
-        }
+        });
     }
 
     @Override

@@ -124,8 +124,8 @@ final class InkForm {
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(row);
         button(row, "&Paste both", "Takes two rows of L* a* b* from the clipboard: over white, then over black",
                 this::paste);
-        button(row, "S&wap", "Changes the two colours over", this::swap);
-        button(row, "&Measurements…", "Takes both colours out of a file of a measuring program (CGATS text)",
+        button(row, "&Swap", "Changes the two colours over", this::swap);
+        button(row, "M&easurements…", "Takes both colours out of a file of a measuring program (CGATS text)",
                 this::measurements);
     }
 

@@ -8,9 +8,12 @@ package org.pollex.ui.inks.read;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -34,25 +37,49 @@ import org.pollex.colour.Lab;
 import org.pollex.colour.cgats.CgatsException;
 import org.pollex.colour.cgats.CgatsReader;
 import org.pollex.colour.cgats.MeasuredSample;
+import org.pollex.colour.film.FilmModel;
 
-/** Asks for a file of measurements and for the two samples in it that are the ink over white and over black. */
+/**
+ * Asks for a file of measurements and for the samples in it that are the ink over white and over black. When the bare
+ * card was measured too, the colours are worked out for the usual card, which the catalogue goes by.
+ */
 public final class ReadCardDialog extends TitleAreaDialog {
 
+    /** What a sample can be. */
+    private enum Part {
+        WHITE("Ink over white:", "Use for &white", "over white", "none chosen"),
+        BLACK("Ink over black:", "Use for &black", "over black", "none chosen; the ink is taken as covering"),
+        BARE_WHITE("Bare white card:", "Use for b&are white", "bare white",
+                "as usual   " + ColourText.format(FilmModel.WHITE_CARD)),
+        BARE_BLACK("Bare black card:", "Use for bare blac&k", "bare black",
+                "as usual   " + ColourText.format(FilmModel.BLACK_CARD));
+
+        private final String words;
+        private final String button;
+        private final String used;
+        private final String none;
+
+        Part(String words, String button, String used, String none) {
+            this.words = words;
+            this.button = button;
+            this.used = used;
+            this.none = none;
+        }
+    }
+
     private static final String TITLE = "Read measurements";
-    private static final String TASK = "Choose the file, then the samples measured over white and over black.";
+    private static final String TASK = "Choose the file, then the samples. With the bare card, colours are worked out for the "
+            + "usual one.";
     private static final int PAUSE = 250;
     private static final int ROWS = 12;
 
     private Text file;
     private Table table;
-    private Label whiteLabel;
-    private Label blackLabel;
-    private Button useWhite;
-    private Button useBlack;
+    private final Map<Part, Label> labels = new EnumMap<>(Part.class);
+    private final Map<Part, Button> uses = new EnumMap<>(Part.class);
     private Chips chips;
     private List<MeasuredSample> samples = List.of();
-    private MeasuredSample white;
-    private MeasuredSample black;
+    private final Map<Part, MeasuredSample> chosen = new EnumMap<>(Part.class);
     private String name = "";
     private int asked;
 
@@ -64,12 +91,30 @@ public final class ReadCardDialog extends TitleAreaDialog {
 
     /** Colour over white; only after OK. */
     public Lab white() {
-        return white.colour();
+        return colours().get(0);
     }
 
     /** Colour over black, if a sample was chosen for it. */
     public Optional<Lab> black() {
-        return Optional.ofNullable(black).map(MeasuredSample::colour);
+        return colours().stream().skip(1).findFirst();
+    }
+
+    /** The colours over the usual card; those that were measured when nothing is known of another card. */
+    private List<Lab> colours() {
+        Lab white = chosen.get(Part.WHITE).colour();
+        if (!chosen.containsKey(Part.BLACK)) {
+            return List.of(white);
+        }
+        Lab black = chosen.get(Part.BLACK).colour();
+        if (!chosen.containsKey(Part.BARE_WHITE) && !chosen.containsKey(Part.BARE_BLACK)) {
+            return List.of(white, black);
+        }
+        return FilmModel.spectral().onCards(white, card(Part.BARE_WHITE, FilmModel.WHITE_CARD), black,
+                card(Part.BARE_BLACK, FilmModel.BLACK_CARD)).orElse(List.of(white, black));
+    }
+
+    private Lab card(Part part, Lab usual) {
+        return chosen.containsKey(part) ? chosen.get(part).colour() : usual;
     }
 
     /** Name of the file that was read. */
@@ -111,10 +156,10 @@ public final class ReadCardDialog extends TitleAreaDialog {
         table.addDisposeListener(event -> chips.dispose());
         table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
         table.addListener(SWT.Selection, event -> enable());
-        whiteLabel = chosen(area, "Over white:");
-        useWhite = use(area, "Use for &white", () -> white = selected());
-        blackLabel = chosen(area, "Over black:");
-        useBlack = use(area, "Use for &black", () -> black = selected());
+        for (Part each : Part.values()) {
+            labels.put(each, chosen(area, each.words));
+            uses.put(each, use(area, each));
+        }
         return area;
     }
 
@@ -131,12 +176,12 @@ public final class ReadCardDialog extends TitleAreaDialog {
         return label;
     }
 
-    private Button use(Composite area, String words, Runnable choice) {
+    private Button use(Composite area, Part part) {
         Button button = new Button(area, SWT.PUSH);
-        button.setText(words);
+        button.setText(part.button);
         GridDataFactory.fillDefaults().applyTo(button);
         button.addListener(SWT.Selection, event -> {
-            choice.run();
+            chosen.put(part, selected());
             tell();
         });
         return button;
@@ -168,8 +213,7 @@ public final class ReadCardDialog extends TitleAreaDialog {
     private void ask() {
         int now = ++asked;
         samples = List.of();
-        white = null;
-        black = null;
+        chosen.clear();
         table.removeAll();
         tell();
         Path path;
@@ -204,8 +248,10 @@ public final class ReadCardDialog extends TitleAreaDialog {
                 samples = found;
                 name = path.getFileName() == null ? "" : path.getFileName().toString();
                 Guess guess = Guess.of(found);
-                white = guess.white().orElse(null);
-                black = guess.black().orElse(null);
+                guess.white().ifPresent(each -> chosen.put(Part.WHITE, each));
+                guess.black().ifPresent(each -> chosen.put(Part.BLACK, each));
+                guess.bareWhite().ifPresent(each -> chosen.put(Part.BARE_WHITE, each));
+                guess.bareBlack().ifPresent(each -> chosen.put(Part.BARE_BLACK, each));
                 table.setItemCount(found.size());
                 if (!found.isEmpty()) {
                     table.select(0);
@@ -220,7 +266,8 @@ public final class ReadCardDialog extends TitleAreaDialog {
         Image chip = chips.of(sample.colour());
         item.setImage(0, chip);
         item.setText(new String[] {sample.name(), words(sample.colour()),
-            sample == white ? "over white" : sample == black ? "over black" : ""});
+            chosen.entrySet().stream().filter(each -> each.getValue() == sample).map(each -> each.getKey().used)
+                    .collect(Collectors.joining(", "))});
     }
 
     private static String words(Lab colour) {
@@ -228,13 +275,14 @@ public final class ReadCardDialog extends TitleAreaDialog {
     }
 
     private void tell() {
-        whiteLabel.setText(white == null ? "none chosen" : words(white));
-        blackLabel.setText(black == null ? "none chosen; the ink is then taken as covering" : words(black));
+        for (Part each : Part.values()) {
+            labels.get(each).setText(chosen.containsKey(each) ? words(chosen.get(each)) : each.none);
+        }
         table.clearAll();
         enable();
         Button ok = getButton(IDialogConstants.OK_ID);
         if (ok != null) {
-            ok.setEnabled(white != null);
+            ok.setEnabled(chosen.containsKey(Part.WHITE));
         }
     }
 
@@ -244,7 +292,6 @@ public final class ReadCardDialog extends TitleAreaDialog {
 
     private void enable() {
         boolean one = table.getSelectionIndex() >= 0;
-        useWhite.setEnabled(one);
-        useBlack.setEnabled(one);
+        uses.values().forEach(each -> each.setEnabled(one));
     }
 }
