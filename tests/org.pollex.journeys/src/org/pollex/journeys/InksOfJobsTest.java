@@ -96,7 +96,8 @@ class InksOfJobsTest {
         white.setText("40 -30 20");
         white.notifyListeners(SWT.DefaultSelection, new Event());
         Window.page().saveEditor(editor, false);
-        assertEquals("kelp", ModelFiles.CATALOGUES.load(studio.home().resolve("studio.catalogue")).getInks().get(0).getId());
+        assertEquals("kelp", ModelFiles.CATALOGUES.load(studio.home().resolve("studio.catalogue")).getInks().get(0)
+                .getId());
         Window.until("the design is checked with the ink", () -> problems().stream()
                 .noneMatch(each -> each.contains("ink \"kelp\"")));
         assertTrue(session.known().isEmpty(), "the open design printed without its ink");

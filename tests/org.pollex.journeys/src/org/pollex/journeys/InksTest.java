@@ -196,7 +196,7 @@ class InksTest {
         Window.idle();
     }
 
-    /** The bare card of the measurements is nearly the usual one, so the colours are nearly those that were measured. */
+    /** The bare card of the measurements is nearly the usual one, so the colours are nearly as measured. */
     private static void near(String expected, LabColour found) {
         double difference = DeltaE.cie76(FilmColour.lab(lab(expected)), FilmColour.lab(found));
         assertTrue(difference > 0.05 && difference < 1, found + " in place of " + expected);

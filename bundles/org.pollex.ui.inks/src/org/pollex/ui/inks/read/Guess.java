@@ -16,8 +16,8 @@ import org.pollex.colour.film.FilmModel;
 
 /**
  * Which samples of a file are likely the ink over white and over black and the bare card: those whose names say white
- * and black, of which the ones near the usual card are the bare card; else the lighter and the darker one of a file with
- * two samples. The user sees the guess and changes it.
+ * and black, of which the ones near the usual card are the bare card; else the lighter and the darker one of a file
+ * with two samples. The user sees the guess and changes it.
  */
 record Guess(Optional<MeasuredSample> white, Optional<MeasuredSample> black, Optional<MeasuredSample> bareWhite,
         Optional<MeasuredSample> bareBlack) {

@@ -68,8 +68,8 @@ public final class ReadCardDialog extends TitleAreaDialog {
     }
 
     private static final String TITLE = "Read measurements";
-    private static final String TASK = "Choose the file, then the samples. With the bare card, colours are worked out for the "
-            + "usual one.";
+    private static final String TASK = "Choose the file, then the samples. With the bare card, colours are worked out "
+            + "for the usual one.";
     private static final int PAUSE = 250;
     private static final int ROWS = 12;
 
