@@ -8,6 +8,7 @@ package org.pollex.rules.print;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
 import org.pollex.model.store.EntryNames;
@@ -33,6 +34,12 @@ final class Subjects {
         }
         return printed.inks().stream().filter(ink -> id.equals(ink.getId())).findFirst()
                 .map(EntryNames::of).orElse(id);
+    }
+
+    /** Name of what an area prints for people: its ink, or its colour where process inks mix it. */
+    static String colour(Printed printed, InkRegion region) {
+        return region.ink().equals(ColourMatch.PROCESS) ? "the colour " + Srgb.format(region.rgb())
+                : ink(printed, region.ink());
     }
 
     /** How far a place goes on, such as {@code over 3.2 mm}; nothing for one that is hardly longer than a point. */

@@ -58,7 +58,8 @@ class ShippedDataTest {
         assertEquals(Set.of("line-too-thin", "gap-too-narrow", "speck", "pinhole", "type-too-small", "art-off-edge",
                 "art-in-wear", "too-many-inks", "ink-unmatched", "weak-contrast", "fit-poor", "crowded-side",
                 "raster-coarse", "art-unsupported", "busy-ground", "underbase-missing",
-                "felt-ink", "coat-wears-through", "short-lived-stock"),
+                "underbase-sliver", "underbase-rim",
+                "register-tight", "felt-ink", "coat-wears-through", "short-lived-stock"),
                 new TreeSet<>(suite.checks().stream().map(CheckEntry::id).toList()));
     }
 
