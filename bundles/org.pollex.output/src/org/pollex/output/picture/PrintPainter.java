@@ -52,7 +52,7 @@ final class PrintPainter {
      * @param place  from mm of the face to its pixels; not turned
      */
     void paint(BufferedImage layer, AffineTransform place, ItemFace face) {
-        Ground ground = stock.palette().size() == 1 ? null : new Ground(layer, place,
+        Ground ground = stock.plain() ? null : new Ground(layer, place,
                 printed.item().mirrored(face.name()));
         Graphics2D g = FacePicture.smooth(layer, new AffineTransform());
         Shape outline = place.createTransformedShape(Shapes.path(face.area()));

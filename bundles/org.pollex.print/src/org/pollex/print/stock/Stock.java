@@ -72,18 +72,20 @@ public final class Stock {
     }
 
     private static Pattern plain(Material material) {
-        Lab[] one = {PrintedTones.ground(material)};
-        return new Pattern() {
-            @Override
-            public Lab[] palette() {
-                return one;
-            }
+        return new Plain(PrintedTones.ground(material));
+    }
 
-            @Override
-            public int at(double x, double y, double step) {
-                return 0;
-            }
-        };
+    private record Plain(Lab colour) implements Pattern {
+
+        @Override
+        public Lab[] palette() {
+            return new Lab[] {colour};
+        }
+
+        @Override
+        public int at(double x, double y, double step) {
+            return 0;
+        }
     }
 
     private static Path picture(Material material) throws IOException {
@@ -106,6 +108,11 @@ public final class Stock {
     /** Whether a material has a pattern at all. */
     public static boolean patterned(Material material) {
         return material.getTexture() != null && material.getTexture().getKind() != TextureKind.FLAT;
+    }
+
+    /** Whether the surface has the one colour that the catalogue gives the material. */
+    public boolean plain() {
+        return pattern instanceof Plain;
     }
 
     /** Why the surface is shown plain although the material has a pattern. */

@@ -59,7 +59,7 @@ public final class InkChips {
     /** The chip of an ink. */
     public BufferedImage of(Ink ink) {
         Laid film = PrintedTones.film(ink);
-        return chip(Optional.of(surface(stock.palette().size() == 1 ? film::over : film::quick)));
+        return chip(Optional.of(surface(stock.plain() ? film::over : film::quick)));
     }
 
     /** The chip of the material alone. */

@@ -110,7 +110,7 @@ class FilmTest {
         }
     }
 
-    /** Thickness 0 is no film; a thicker film never shows less difference between itself and opacity. */
+    /** Thickness 0 is no film; a thicker film never shows more of the ground, and is never less opaque. */
     @Test
     void thickerNeverHidesLess() {
         Random random = new Random(6);
@@ -120,9 +120,14 @@ class FilmTest {
             Film film = Film.of(new double[] {r0}, new double[] {t});
             assertEquals(0.37, film.thick(0).over(new double[] {0.37})[0], 1e-12);
             double last = Double.MAX_VALUE;
+            double opacity = 0;
             for (double times = 0; times <= 6; times += 0.25) {
                 Film thick = film.thick(times);
-                double difference = thick.over(new double[] {0.9})[0] - thick.over(new double[] {0.05})[0];
+                double light = thick.over(new double[] {0.9})[0];
+                double dark = thick.over(new double[] {0.05})[0];
+                double difference = light - dark;
+                assertTrue(dark / light >= opacity - 1e-12, times + " times is less opaque");
+                opacity = dark / light;
                 assertTrue(difference <= last + 1e-12, times + " times shows more of the ground");
                 assertTrue(difference >= -1e-12);
                 last = difference;

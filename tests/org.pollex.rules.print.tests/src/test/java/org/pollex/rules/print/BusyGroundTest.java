@@ -28,6 +28,10 @@ import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.item.Item;
 import org.pollex.rules.CheckContext;
+import org.pollex.print.PrintedTones;
+import org.pollex.print.stock.Legibility;
+import org.pollex.print.stock.Stock;
+import org.pollex.print.stock.Strokes;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Suite;
 
@@ -102,6 +106,30 @@ class BusyGroundTest {
             before = now;
         }
         assertTrue(before < 5, "the strongest pattern is felt: " + before);
+    }
+
+    /**
+     * A. Rose, "The sensitivity performance of the human eye on an absolute scale", J. Opt. Soc. Am. 38, 196-208, 1948:
+     * a detail is surely seen when its signal is five times the noise. From there on nothing is said, below it always.
+     */
+    @Test
+    void fromRosesFiveOnNothingIsSaid() throws Exception {
+        assertEquals(5, suite.catalogues().layers().stream().flatMap(each -> each.getSettings().stream())
+                .filter(each -> each.getKey().equals("busy-ground.note")).findFirst().orElseThrow().getValue());
+        int said = 0;
+        for (String stock : List.of("flecked-black", "mottled-grey", "pearl-blue", "tortoise-red",
+                "camouflage-green")) {
+            for (String ink : List.of("white", "black", "red")) {
+                Stock bare = Stock.of(material(stock));
+                Geometry area = strokes(0.4);
+                double index = Legibility.of(bare, area, false, Strokes.width(area)).of(ground -> PrintedTones
+                        .film(suite.catalogues().ink(ink).orElseThrow()).quick(ground));
+                List<Finding> found = check(material(stock), ink, area);
+                assertEquals(index < 5, !found.isEmpty(), stock + " " + ink + " " + index);
+                said += found.size();
+            }
+        }
+        assertTrue(said > 0 && said < 15, said + " of 15");
     }
 
     /** A swatch picture that cannot be read leaves nothing to check, and that is told. */
