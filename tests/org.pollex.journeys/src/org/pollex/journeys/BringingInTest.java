@@ -188,6 +188,8 @@ class BringingInTest {
         files.notifyListeners(SWT.Selection, new Event());
         Combo jobs = Widgets.all(shell, Combo.class).get(0);
         jobs.select(jobs.indexOf("fleet"));
+        Window.until("jobs go by their names", () -> jobs.indexOf("Small fleet (fleet)") >= 0);
+        assertEquals("Small fleet (fleet)", jobs.getText(), "the choice was lost");
         Window.idle();
         Picture.take(Window.display(), "import-wizard");
         Widgets.press(shell, "Finish");

@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -110,6 +111,21 @@ class JobsViewTest {
     void saysHowAJobFares() {
         Window.until("findings are counted", 30_000, () -> line("Small fleet").get().contains("error"));
         assertTrue(line("Small fleet").get().contains("was due yesterday"), line("Small fleet").get());
+    }
+
+    @Test
+    void aLineTooWideForItsColumnsIsToldInFull() {
+        Window.until("findings are counted", 30_000, () -> line("Small fleet").get().contains("error"));
+        for (int i = 0; i < tree().getItemCount(); i++) {
+            if (tree().getItem(i).getText().startsWith("Small fleet")) {
+                Rectangle at = tree().getItem(i).getBounds(1);
+                Window.mouse(tree(), SWT.MouseMove, at.x + 5, at.y + at.height / 2, 0, 0);
+            }
+        }
+        assertTrue(tree().getToolTipText().startsWith("Small fleet\n") && tree().getToolTipText().endsWith(
+                "Skerry Light Ferries"), tree().getToolTipText());
+        Window.mouse(tree(), SWT.MouseMove, 5, tree().getSize().y - 5, 0, 0);
+        assertTrue(tree().getToolTipText() == null, "words of a line stand where there is none");
     }
 
     @Test

@@ -5,7 +5,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * What a call says of the findings of many designs: a summary for people, JUnit XML for build servers. Finding them does
- * not belong here.
+ * What a call says of the findings of many designs: a summary for people, JUnit XML for build servers. Finding them
+ * does not belong here.
  */
 package org.pollex.commandline.report;

@@ -26,6 +26,7 @@ import org.pollex.model.store.JobFolder;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 import org.pollex.rules.review.ReviewState;
+import org.pollex.ui.JobNames;
 import org.pollex.ui.jobs.work.Studio;
 
 /** Reads the job folders of the studio into lines. Reads files, so it never runs in the window's thread. */
@@ -93,8 +94,8 @@ final class JobsReader {
         if (job.getClient() != null && !job.getClient().isBlank()) {
             words.add(job.getClient());
         }
-        String name = job.getName() == null || job.getName().isBlank() ? folder.getName() : job.getName();
-        return new JobItem(JobItem.Kind.JOB, null, path, name, String.join(BETWEEN, words), badge, folder);
+        return new JobItem(JobItem.Kind.JOB, null, path, JobNames.of(job, folder.getName()),
+                String.join(BETWEEN, words), badge, folder);
     }
 
     private static void design(JobItem job, IFolder folder, Path design, Map<IResource, Counts> counts, States states)

@@ -9,6 +9,7 @@ package org.pollex.ui.jobs.tree;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.core.resources.IResourceChangeEvent;
@@ -25,6 +26,7 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
@@ -48,8 +50,8 @@ public final class JobsView extends ViewPart {
     /** Changes of the workspace come in bursts; the folders are read once after them, milliseconds. */
     private static final int QUIET = 200;
 
-    private static final int NAME_SHARE = 55;
-    private static final int NAME_LEAST = 180;
+    private static final int NAME_SHARE = 50;
+    private static final int NAME_LEAST = 120;
     private static final int STATE_LEAST = 130;
 
     private TreeViewer viewer;
@@ -89,6 +91,8 @@ public final class JobsView extends ViewPart {
         column(layout, "State", 100 - NAME_SHARE, STATE_LEAST);
         viewer.setLabelProvider(new JobLabels());
         viewer.setInput(tree);
+        viewer.getTree().addListener(SWT.MouseMove, event -> tell(viewer.getTree().getItem(new Point(event.x,
+                event.y))));
         actions = new JobActions(getViewSite(), this);
         viewer.addOpenListener(event -> actions.open());
         JobDrop.onto(viewer);
@@ -113,6 +117,15 @@ public final class JobsView extends ViewPart {
         TreeColumn column = new TreeColumn(viewer.getTree(), SWT.NONE);
         column.setText(name);
         layout.setColumnData(column, new ColumnWeightData(share, least));
+    }
+
+    /** A line that is wider than its columns is read in full under the pointer. */
+    private void tell(TreeItem item) {
+        String words = item != null && item.getData() instanceof JobItem line
+                ? line.detail().isEmpty() ? line.name() : line.name() + "\n" + line.detail() : null;
+        if (!Objects.equals(words, viewer.getTree().getToolTipText())) {
+            viewer.getTree().setToolTipText(words);
+        }
     }
 
     /** The lines that are selected. */

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
+import org.pollex.ui.JobNames;
 import org.pollex.ui.jobs.work.Studio;
 
 /** What is brought in, and where the art goes. */
@@ -77,10 +78,9 @@ final class BringInPage extends WizardPage {
 
     private void jobs() {
         try {
-            for (IFolder folder : Studio.jobs()) {
-                jobs.add(folder.getLocation().toPath());
-                job.add(folder.getName());
-            }
+            List<IFolder> folders = Studio.jobs();
+            folders.forEach(each -> jobs.add(each.getLocation().toPath()));
+            JobNames.fill(job, folders);
         } catch (CoreException e) {
             setErrorMessage(e.getMessage());
         }

@@ -29,6 +29,7 @@ import org.pollex.model.catalogue.Product;
 import org.pollex.model.store.EntryNames;
 import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.JobNames;
 import org.pollex.ui.jobs.work.Studio;
 
 /** Which job, and which product. */
@@ -87,10 +88,9 @@ final class ProductPage extends WizardPage {
 
     private void jobs() {
         try {
-            for (IFolder folder : Studio.jobs()) {
-                jobs.add(folder.getLocation().toPath());
-                job.add(folder.getName());
-            }
+            List<IFolder> folders = Studio.jobs();
+            folders.forEach(each -> jobs.add(each.getLocation().toPath()));
+            JobNames.fill(job, folders);
         } catch (CoreException e) {
             setErrorMessage(e.getMessage());
         }

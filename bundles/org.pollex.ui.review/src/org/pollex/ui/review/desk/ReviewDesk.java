@@ -36,6 +36,7 @@ import org.pollex.model.store.StoreException;
 import org.pollex.rules.CheckEntry;
 import org.pollex.rules.Finding;
 import org.pollex.rules.review.JobReview;
+import org.pollex.ui.JobNames;
 import org.pollex.ui.Person;
 import org.pollex.ui.review.Narrow;
 import org.pollex.ui.review.ReviewWork;
@@ -131,9 +132,8 @@ public final class ReviewDesk extends ViewPart {
         if (!now.equals(folders) || jobs.getItemCount() == 0) {
             IContainer chosen = folder();
             folders = now;
-            List<String> names = new ArrayList<>(List.of("All jobs"));
-            folders.forEach(each -> names.add(each.getName()));
-            jobs.setItems(names.toArray(String[]::new));
+            jobs.setItems("All jobs");
+            JobNames.fill(jobs, folders);
             jobs.select(chosen == null ? 0 : Math.max(0, folders.indexOf(chosen) + 1));
         }
         reload();
