@@ -21,10 +21,11 @@ import org.pollex.print.item.ItemFace;
  * @param rasters   pictures of pixels and their resolution on the item
  * @param notices   what of the art is not as its file means it
  * @param overprints where areas of different inks lie over one another; none unless a mark asks for it
+ * @param meant     what the art means where it can be seen, its bare colours too; lowest first
  */
 public record PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMark> marks, List<PrintedType> types,
         List<ColourMatch> matches, List<PrintedRaster> rasters, List<PrintedNotice> notices,
-        List<Overprint> overprints) {
+        List<Overprint> overprints, List<MeantArt> meant) {
 
     public PrintedSide {
         regions = List.copyOf(regions);
@@ -34,12 +35,13 @@ public record PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMa
         rasters = List.copyOf(rasters);
         notices = List.copyOf(notices);
         overprints = List.copyOf(overprints);
+        meant = List.copyOf(meant);
     }
 
-    /** A side on which no ink lies over another. */
+    /** A side of whose art only the print is known, and on which no ink lies over another. */
     public PrintedSide(ItemFace face, List<InkRegion> regions, List<PrintedMark> marks, List<PrintedType> types,
             List<ColourMatch> matches, List<PrintedRaster> rasters, List<PrintedNotice> notices) {
-        this(face, regions, marks, types, matches, rasters, notices, List.of());
+        this(face, regions, marks, types, matches, rasters, notices, List.of(), List.of());
     }
 
     /** Name of the face: front, back. */

@@ -70,7 +70,27 @@ final class SidePrinter {
         List<InkRegion> all = regions(inked, side.inks);
         List<InkRegion> left = LeftOut.from(all, marks, printed);
         return new PrintedSide(face, left, printed, types, side.inks.matches(), rasters, notices,
-                overprints(inked, side.inks, left));
+                overprints(inked, side.inks, left), meant(side, marks));
+    }
+
+    /** What each piece of art means where nothing lies over it. */
+    private static List<MeantArt> meant(Arranged side, List<MarkShapes> marks) {
+        List<Map<Integer, List<Geometry>>> colours = new ArrayList<>();
+        marks.forEach(mark -> colours.add(new TreeMap<>()));
+        side.colours.areas().forEach((label, area) -> {
+            for (SideColours.Colour colour : side.labels.colours(label)) {
+                colours.get(colour.mark()).computeIfAbsent(colour.rgb(), rgb -> new ArrayList<>()).add(area);
+            }
+        });
+        List<MeantArt> meant = new ArrayList<>();
+        for (int m = 0; m < marks.size(); m++) {
+            List<ColourArea> areas = new ArrayList<>();
+            colours.get(m).forEach((rgb, parts) -> areas.add(new ColourArea(rgb, Polygons.union(parts))));
+            if (marks.get(m).isArt() && !areas.isEmpty()) {
+                meant.add(new MeantArt(marks.get(m).id, marks.get(m).ground, areas));
+            }
+        }
+        return meant;
     }
 
     /** Everything that a mark prints, its ground left out, whatever lies over it on the side. */

@@ -7,6 +7,8 @@
 package org.pollex.print.retone;
 
 import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Pixels;
 
 /**
  * What is each dark place of the art: part of a mass, of a line free on the ground, or an outline or inner line that
@@ -46,7 +48,7 @@ final class DarkParts {
         boolean any = Pixels.count(axis) > 0;
         for (int i = 0; i < dark.length; i++) {
             if (dark[i]) {
-                int at = any ? follow.nearest[i] : i;
+                int at = any ? follow.nearest(i) : i;
                 double r = edge.at(at);
                 mass[i] = wide[i] || core[at];
                 loose[i] = !mass[i] && toOutside.at(at) <= r + DEEP * mm

@@ -6,6 +6,10 @@
  */
 package org.pollex.print.retone;
 
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Labels;
+import org.pollex.print.pixels.Pixels;
+
 /**
  * The lines that show where a dark mass ends which would otherwise melt into a dark ground: a band outside the
  * silhouette of the art along its masses, and between two masses that differ a band on the lighter of them. A light
@@ -37,8 +41,8 @@ final class Keyline {
     Keyline(Labels labels, RetoneLimits limits, Differ differ) {
         this.labels = labels;
         this.differ = differ;
-        this.w = labels.frame.width();
-        this.mm = 1 / labels.frame.pixel();
+        this.w = labels.frame().width();
+        this.mm = 1 / labels.frame().pixel();
         this.width = limits.keyline() * mm;
         this.gap = limits.gap() * 1.1 * mm;
     }
@@ -50,7 +54,7 @@ final class Keyline {
         Distance art = Distance.to(Pixels.or(dark, light), w);
         boolean[] key = new boolean[mass.length];
         for (int i = 0; i < key.length; i++) {
-            key[i] = labels.of[i] == Labels.OUTSIDE && art.within(i, width) && mass[art.nearest[i]];
+            key[i] = labels.of()[i] == Labels.OUTSIDE && art.within(i, width) && mass[art.nearest(i)];
         }
         return pieces(clear(Pixels.or(key, between(mass)), mass, light));
     }
@@ -58,7 +62,7 @@ final class Keyline {
     /** On the lighter of two masses that differ, along the other. */
     private boolean[] between(boolean[] mass) {
         boolean[] out = new boolean[mass.length];
-        for (int c = 0; c < labels.colours.length; c++) {
+        for (int c = 0; c < labels.colours().length; c++) {
             int own = c;
             boolean[] mine = Pixels.minus(mass, labels.where(other -> other != own));
             if (Pixels.count(mine) == 0) {
@@ -100,7 +104,7 @@ final class Keyline {
         boolean[] close = new boolean[key.length];
         for (int i = 0; i < key.length; i++) {
             close[i] = key[i] && toLight.within(i, gap)
-                    && !(any && toMeeting.within(toLight.nearest[i], 2 * (width + gap)));
+                    && !(any && toMeeting.within(toLight.nearest(i), 2 * (width + gap)));
         }
         boolean[] out = Pixels.opened(Pixels.minus(key, close), w, KEPT * width / 2 - 0.5);
         Pixels.Parts pieces = Pixels.parts(out, w, true);

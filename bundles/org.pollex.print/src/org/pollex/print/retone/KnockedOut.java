@@ -8,6 +8,8 @@ package org.pollex.print.retone;
 
 import java.util.HashSet;
 import java.util.Set;
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Pixels;
 
 /**
  * Dark parts with the small light pieces that were knocked out of them given back: a ribbon that carries lettering is

@@ -14,6 +14,11 @@ import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.ColourArea;
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Labels;
+import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Tracer;
+import org.pollex.print.polarity.Pictureness;
 
 /**
  * What does one light ink print on a dark material so that the art's light stays light and its dark stays dark?
@@ -33,7 +38,6 @@ public final class OneLightInk {
     private static final double EATEN = 0.6;
     private static final double BADGE = 1.5;
     private static final double BADGE_LINE = 0.3;
-    private static final double TRACE = 0.02;
 
     private final RetoneLimits limits;
     private final RetoneStyle style;
@@ -73,10 +77,10 @@ public final class OneLightInk {
 
     private Retoned run() {
         double t = Threshold.of(labels);
-        boolean[] light = labels.where(c -> c >= 0 && labels.colours[c].l() >= t);
-        boolean[] dark = labels.where(c -> c >= 0 && labels.colours[c].l() < t);
+        boolean[] light = labels.where(c -> c >= 0 && labels.colours()[c].l() >= t);
+        boolean[] dark = labels.where(c -> c >= 0 && labels.colours()[c].l() < t);
         boolean[] outside = labels.where(c -> c == Labels.OUTSIDE);
-        boolean[] ink = ofOneColour() && Pixels.count(dark) > 0 ? oneColour(dark, light)
+        boolean[] ink = labels.ofOneColour() && Pixels.count(dark) > 0 ? oneColour(dark, light)
                 : parts(dark, light, outside);
         boolean[] meant = Pixels.minus(Pixels.not(ink), outside);
         Geometry traced = Tracer.of(new PixelRepair(frame, limits, meant).repaired(ink), frame);
@@ -85,26 +89,9 @@ public final class OneLightInk {
         return new Retoned(area, t, done, broken);
     }
 
-    /** Whether all but a trace of the art is of one colour; paper does not count. */
-    private boolean ofOneColour() {
-        int[] sizes = new int[labels.colours.length - 1];
-        int all = 0;
-        for (int c : labels.of) {
-            if (c >= 0 && c < sizes.length) {
-                sizes[c]++;
-                all++;
-            }
-        }
-        int largest = 0;
-        for (int size : sizes) {
-            largest = Math.max(largest, size);
-        }
-        return all - largest < TRACE * all;
-    }
-
     private boolean[] oneColour(boolean[] dark, boolean[] light) {
         int w = frame.width();
-        if (Pictureness.of(dark, light, w) <= Pictureness.PICTURE) {
+        if (Pictureness.of(dark, light, w).score() <= Pictureness.PICTURE) {
             done.add("The mark is of one colour without light and shade and prints as it is.");
             return dark;
         }
@@ -153,7 +140,7 @@ public final class OneLightInk {
         int w = frame.width();
         boolean[] out = light.clone();
         boolean told = false;
-        for (int c = 0; c < labels.colours.length; c++) {
+        for (int c = 0; c < labels.colours().length; c++) {
             int own = c;
             if (!borders(own, light)) {
                 continue;
@@ -185,8 +172,8 @@ public final class OneLightInk {
         int w = frame.width();
         for (int i = 0; i + w < light.length; i++) {
             for (int k = i + 1; k <= i + w; k += w - 1) {
-                int a = labels.of[i];
-                int b = labels.of[k];
+                int a = labels.of()[i];
+                int b = labels.of()[k];
                 if (a != b && light[i] && light[k] && (a == own && parts(b, own) || b == own && parts(a, own))) {
                     return true;
                 }
@@ -197,13 +184,13 @@ public final class OneLightInk {
 
     /** Whether a colour is so much lighter than another that they must not run together. */
     private boolean parts(int lighter, int own) {
-        double dl = labels.colours[lighter].l() - labels.colours[own].l();
-        boolean shade = labels.colours[lighter].chroma() > 15 && labels.colours[own].chroma() > 15
+        double dl = labels.colours()[lighter].l() - labels.colours()[own].l();
+        boolean shade = labels.colours()[lighter].chroma() > 15 && labels.colours()[own].chroma() > 15
                 && Math.abs(Math.IEEEremainder(hue(lighter) - hue(own), 2 * Math.PI)) < HUE;
         return dl >= (shade ? SHADING : DIFFERENT);
     }
 
     private double hue(int c) {
-        return Math.atan2(labels.colours[c].b(), labels.colours[c].a());
+        return Math.atan2(labels.colours()[c].b(), labels.colours()[c].a());
     }
 }

@@ -8,6 +8,8 @@ package org.pollex.print.retone;
 
 import java.util.Arrays;
 import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Pixels;
 
 /** Brings pixels of ink to the limits: slits that part something are widened, others filled, thin ink thickened. */
 final class PixelRepair {
@@ -112,7 +114,7 @@ final class PixelRepair {
         boolean[] out = new boolean[first.length];
         for (int i = 0; i < contact.length; i++) {
             if (contact[i]) {
-                int p = pieces.of()[to.nearest[i]];
+                int p = pieces.of()[to.nearest(i)];
                 out[p] |= first[p] >= 0 && first[p] != contacts.of()[i];
                 first[p] = contacts.of()[i];
             }

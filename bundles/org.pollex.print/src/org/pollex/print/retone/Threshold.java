@@ -7,6 +7,7 @@
 package org.pollex.print.retone;
 
 import java.util.Arrays;
+import org.pollex.print.pixels.Labels;
 
 /**
  * From which lightness on is a colour of this art light? Chosen so that neighbours that differ much fall on different
@@ -17,19 +18,18 @@ final class Threshold {
     private static final double LOWEST = 30;
     private static final double HIGHEST = 70;
     private static final double MIDDLE = 50;
-    private static final double LINE_WORK = 0.35;
 
     private Threshold() {
     }
 
     static double of(Labels labels) {
-        int n = labels.colours.length;
+        int n = labels.colours().length;
         double[][] weight = new double[n][n];
-        count(labels, labels.of, 0.5, weight);
-        count(labels, throughLines(labels), 1, weight);
+        count(labels, labels.of(), 0.5, weight);
+        count(labels, labels.throughLines(), 1, weight);
         double[] l = new double[n];
         for (int c = 0; c < n; c++) {
-            l[c] = Math.min(HIGHEST, Math.max(LOWEST, labels.colours[c].l()));
+            l[c] = Math.min(HIGHEST, Math.max(LOWEST, labels.colours()[c].l()));
         }
         double[] sorted = l.clone();
         Arrays.sort(sorted);
@@ -50,8 +50,8 @@ final class Threshold {
         double sum = 0;
         for (int a = 0; a < weight.length; a++) {
             for (int b = 0; b < weight.length; b++) {
-                double la = labels.colours[a].l();
-                double lb = labels.colours[b].l();
+                double la = labels.colours()[a].l();
+                double lb = labels.colours()[b].l();
                 if (la >= t != lb >= t) {
                     sum += weight[a][b] * Math.min(50, Math.abs(la - lb));
                 }
@@ -61,7 +61,7 @@ final class Threshold {
     }
 
     private static void count(Labels labels, int[] of, double each, double[][] weight) {
-        int w = labels.frame.width();
+        int w = labels.frame().width();
         for (int i = 0; i + w < of.length; i++) {
             for (int k = i + 1; k <= i + w; k += w - 1) {
                 if (of[i] >= 0 && of[k] >= 0 && of[i] != of[k]) {
@@ -69,19 +69,5 @@ final class Threshold {
                 }
             }
         }
-    }
-
-    /** The labels with dark line work given to what lies nearest. */
-    private static int[] throughLines(Labels labels) {
-        int w = labels.frame.width();
-        boolean[] dark = labels.where(c -> c >= 0 && labels.colours[c].l() < MIDDLE);
-        boolean[] wide = Pixels.opened(dark, w, LINE_WORK / labels.frame.pixel());
-        boolean[] kept = Pixels.or(Pixels.not(dark), wide);
-        Distance to = Distance.to(kept, w);
-        int[] of = labels.of.clone();
-        for (int i = 0; i < of.length; i++) {
-            of[i] = labels.of[to.nearest[i]];
-        }
-        return of;
     }
 }

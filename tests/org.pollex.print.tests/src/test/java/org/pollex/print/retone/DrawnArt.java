@@ -21,9 +21,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.pollex.print.ColourArea;
 
 /** Faces, animals, things, badges and lettering drawn for the tests, about 20 mm wide, for a white ground. */
-final class DrawnArt {
+public final class DrawnArt {
 
-    static final int WHITE = 0xffffff;
+    public static final int WHITE = 0xffffff;
     private static final int BLACK = 0x101010;
     private static final int YELLOW = 0xffd54a;
     private static final int SKIN = 0xf2c9a0;
@@ -38,7 +38,7 @@ final class DrawnArt {
     private DrawnArt() {
     }
 
-    static Map<String, List<ColourArea>> all() {
+    public static Map<String, List<ColourArea>> all() {
         Map<String, Drawing> art = new LinkedHashMap<>();
         faces(art);
         animals(art);

@@ -8,12 +8,15 @@ package org.pollex.rules.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.ArtNotice;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
+import org.pollex.print.ColourArea;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
+import org.pollex.print.MeantArt;
 import org.pollex.print.PrintedMark;
 import org.pollex.print.PrintedNotice;
 import org.pollex.print.PrintedRaster;
@@ -32,6 +35,8 @@ import org.pollex.print.item.ItemFace;
  * raster PPI SHAPE
  * notice KIND FEATURE MESSAGE
  * match #RRGGBB INK CIEDE2000 AREA [assigned]
+ * drawn #RRGGBB SHAPE               what the art means there; its ink may be another or none
+ * ground #RRGGBB|none               the ground it was drawn for; white without a word
  * </pre>
  */
 final class CaseSide {
@@ -43,6 +48,8 @@ final class CaseSide {
     private final List<ColourMatch> matches = new ArrayList<>();
     private final List<PrintedRaster> rasters = new ArrayList<>();
     private final List<PrintedNotice> notices = new ArrayList<>();
+    private final List<ColourArea> drawn = new ArrayList<>();
+    private OptionalInt ground = OptionalInt.of(0xffffff);
 
     CaseSide(String name) {
         this.name = name;
@@ -87,6 +94,11 @@ final class CaseSide {
                 matches.add(new ColourMatch(rgb(parts[0]), Srgb.lab(rgb(parts[0])), parts[1],
                         Double.parseDouble(parts[2]), parts.length > 4, Double.parseDouble(parts[3])));
             }
+            case "drawn" -> {
+                String[] parts = rest.split(" ", 2);
+                drawn.add(new ColourArea(rgb(parts[0]), Shape.parse(parts[1])));
+            }
+            case "ground" -> ground = rest.equals("none") ? OptionalInt.empty() : OptionalInt.of(rgb(rest));
             default -> throw new IllegalArgumentException("A case knows no word \"" + word + "\".");
         }
     }
@@ -100,6 +112,8 @@ final class CaseSide {
             Geometry all = Polygons.union(regions.stream().map(InkRegion::area).toList());
             marks.add(new PrintedMark(types.isEmpty() ? "art" : types.get(0).mark(), "ferry.svg", all, false));
         }
-        return new PrintedSide(face, regions, marks, types, matches, rasters, notices);
+        List<MeantArt> meant = drawn.isEmpty() ? List.of()
+                : List.of(new MeantArt(marks.get(0).id(), ground, drawn));
+        return new PrintedSide(face, regions, marks, types, matches, rasters, notices, List.of(), meant);
     }
 }

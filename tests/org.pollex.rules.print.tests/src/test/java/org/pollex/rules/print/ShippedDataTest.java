@@ -59,7 +59,8 @@ class ShippedDataTest {
                 "art-in-wear", "too-many-inks", "ink-unmatched", "weak-contrast", "fit-poor", "crowded-side",
                 "raster-coarse", "art-unsupported", "busy-ground", "underbase-missing",
                 "underbase-sliver", "underbase-rim",
-                "register-tight", "felt-ink", "coat-wears-through", "short-lived-stock"),
+                "register-tight", "felt-ink", "coat-wears-through", "short-lived-stock",
+                "reads-negative"),
                 new TreeSet<>(suite.checks().stream().map(CheckEntry::id).toList()));
     }
 

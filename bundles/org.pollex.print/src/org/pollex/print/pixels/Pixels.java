@@ -4,12 +4,12 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.print.retone;
+package org.pollex.print.pixels;
 
 import java.util.Arrays;
 
 /** Sets of pixels: grown, shrunk, opened and closed by discs, split into parts, reduced to their middle lines. */
-final class Pixels {
+public final class Pixels {
 
     /** Walls seen from a middle line under less than about 106 degrees are a corner and not the sides of a stroke. */
     private static final double APART = 1.6;
@@ -17,7 +17,8 @@ final class Pixels {
     private Pixels() {
     }
 
-    static boolean[] not(boolean[] a) {
+    /** The pixels that are not in a set. */
+    public static boolean[] not(boolean[] a) {
         boolean[] out = new boolean[a.length];
         for (int i = 0; i < a.length; i++) {
             out[i] = !a[i];
@@ -25,7 +26,8 @@ final class Pixels {
         return out;
     }
 
-    static boolean[] or(boolean[] a, boolean[] b) {
+    /** The pixels in one set or another. */
+    public static boolean[] or(boolean[] a, boolean[] b) {
         boolean[] out = a.clone();
         for (int i = 0; i < a.length; i++) {
             out[i] |= b[i];
@@ -33,7 +35,8 @@ final class Pixels {
         return out;
     }
 
-    static boolean[] minus(boolean[] a, boolean[] b) {
+    /** The pixels in one set and not in another. */
+    public static boolean[] minus(boolean[] a, boolean[] b) {
         boolean[] out = new boolean[a.length];
         for (int i = 0; i < a.length; i++) {
             out[i] = a[i] && !b[i];
@@ -41,7 +44,8 @@ final class Pixels {
         return out;
     }
 
-    static int count(boolean[] a) {
+    /** How many pixels are in a set. */
+    public static int count(boolean[] a) {
         int n = 0;
         for (boolean each : a) {
             n += each ? 1 : 0;
@@ -49,7 +53,8 @@ final class Pixels {
         return n;
     }
 
-    static boolean[] grown(boolean[] a, int width, double pixels) {
+    /** All pixels no farther from a set than a number of pixels. */
+    public static boolean[] grown(boolean[] a, int width, double pixels) {
         Distance to = Distance.to(a, width);
         boolean[] out = new boolean[a.length];
         for (int i = 0; i < a.length; i++) {
@@ -58,20 +63,23 @@ final class Pixels {
         return out;
     }
 
-    static boolean[] shrunk(boolean[] a, int width, double pixels) {
+    /** The pixels of a set farther from what is not in it than a number of pixels. */
+    public static boolean[] shrunk(boolean[] a, int width, double pixels) {
         return not(grown(not(a), width, pixels));
     }
 
-    static boolean[] opened(boolean[] a, int width, double pixels) {
+    /** What discs of a radius in pixels cover that lie in a set. */
+    public static boolean[] opened(boolean[] a, int width, double pixels) {
         return grown(shrunk(a, width, pixels), width, pixels);
     }
 
-    static boolean[] closed(boolean[] a, int width, double pixels) {
+    /** What no disc of a radius in pixels covers that lies outside a set. */
+    public static boolean[] closed(boolean[] a, int width, double pixels) {
         return shrunk(grown(a, width, pixels), width, pixels);
     }
 
     /** The middle lines of a set, from the distances to what is not in it. */
-    static boolean[] axis(boolean[] a, int width, Distance out) {
+    public static boolean[] axis(boolean[] a, int width, Distance out) {
         boolean[] axis = new boolean[a.length];
         for (int i = 0; i + width < a.length; i++) {
             if (a[i]) {
@@ -83,8 +91,8 @@ final class Pixels {
     }
 
     private static void join(int i, int k, boolean[] a, int width, Distance out, boolean[] axis) {
-        int p = out.nearest[i];
-        int q = out.nearest[k];
+        int p = out.nearest(i);
+        int q = out.nearest(k);
         double dx = p % width - q % width;
         double dy = p / width - q / width;
         double r = out.at(i);
@@ -93,16 +101,44 @@ final class Pixels {
         }
     }
 
+    /** The pixels with a neighbour, beside them or above or below, of another label. */
+    public static boolean[] edges(int[] labels, int width) {
+        boolean[] edge = new boolean[labels.length];
+        for (int i = 0; i + width < labels.length; i++) {
+            for (int k = i + 1; k <= i + width; k += width - 1) {
+                if (labels[i] != labels[k]) {
+                    edge[i] = true;
+                    edge[k] = true;
+                }
+            }
+        }
+        return edge;
+    }
+
     /** The connected parts of a set: a number from 0 for each pixel in it, -1 elsewhere. */
-    static Parts parts(boolean[] a, int width, boolean corners) {
-        int[] part = new int[a.length];
+    public static Parts parts(boolean[] a, int width, boolean corners) {
+        int[] one = new int[a.length];
+        for (int i = 0; i < a.length; i++) {
+            one[i] = a[i] ? 0 : -1;
+        }
+        return parts(one, width, corners);
+    }
+
+    /**
+     * The connected parts of equal labels.
+     *
+     * @param labels   of each pixel; negative ones belong to no part
+     * @param corners  whether pixels that touch at a corner are connected
+     */
+    public static Parts parts(int[] labels, int width, boolean corners) {
+        int[] part = new int[labels.length];
         Arrays.fill(part, -1);
-        int[] queue = new int[a.length];
+        int[] queue = new int[labels.length];
         int[] area = new int[16];
         int n = 0;
         int[] steps = {1, -1, width, -width, width + 1, width - 1, -width + 1, -width - 1};
-        for (int start = 0; start < a.length; start++) {
-            if (!a[start] || part[start] >= 0) {
+        for (int start = 0; start < labels.length; start++) {
+            if (labels[start] < 0 || part[start] >= 0) {
                 continue;
             }
             int head = 0;
@@ -113,7 +149,8 @@ final class Pixels {
                 int i = queue[head++];
                 for (int s = 0; s < (corners ? 8 : 4); s++) {
                     int k = i + steps[s];
-                    if (k >= 0 && k < a.length && a[k] && part[k] < 0 && Math.abs(k % width - i % width) <= 1) {
+                    if (k >= 0 && k < labels.length && labels[k] == labels[start] && part[k] < 0
+                            && Math.abs(k % width - i % width) <= 1) {
                         part[k] = n;
                         queue[tail++] = k;
                     }
@@ -133,10 +170,10 @@ final class Pixels {
      * @param of     part of each pixel, or -1
      * @param areas  pixels of each part
      */
-    record Parts(int[] of, int[] areas, int width) {
+    public record Parts(int[] of, int[] areas, int width) {
 
         /** How long each part is from corner to corner of its box, pixels. */
-        double[] lengths() {
+        public double[] lengths() {
             int n = areas.length;
             int[][] box = new int[n][];
             for (int i = 0; i < of.length; i++) {
@@ -161,7 +198,7 @@ final class Pixels {
         }
 
         /** For each part, whether any of its pixels lies in another set. */
-        boolean[] touching(boolean[] set) {
+        public boolean[] touching(boolean[] set) {
             boolean[] any = new boolean[areas.length];
             for (int i = 0; i < of.length; i++) {
                 if (of[i] >= 0 && set[i]) {

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.print.retone;
+package org.pollex.print.pixels;
 
 import java.util.stream.IntStream;
 
@@ -12,13 +12,12 @@ import java.util.stream.IntStream;
  * For every pixel the nearest pixel of a set, exactly: Meijster, Roerdink and Hesselink (2000), in two passes.
  * Distances are between middles, in pixels.
  */
-final class Distance {
+public final class Distance {
 
     /** Rows are independent in the second pass and are shared out in this many bands. */
     private static final int BANDS = 8;
 
-    /** Position of the nearest pixel of the set; meaningless when the set is empty. */
-    final int[] nearest;
+    private final int[] nearest;
     private final int[] squared;
 
     private Distance(int[] nearest, int[] squared) {
@@ -26,17 +25,28 @@ final class Distance {
         this.squared = squared;
     }
 
+    /** Position of the pixel of the set that is nearest to a pixel; meaningless when the set is empty. */
+    public int nearest(int pixel) {
+        return nearest[pixel];
+    }
+
     /** Distance of a pixel to the set; very large when the set is empty. */
-    double at(int pixel) {
+    public double at(int pixel) {
         return Math.sqrt(squared[pixel]);
     }
 
     /** Whether a pixel is no farther from the set than a number of pixels. */
-    boolean within(int pixel, double pixels) {
+    public boolean within(int pixel, double pixels) {
         return squared[pixel] <= pixels * pixels;
     }
 
-    static Distance to(boolean[] set, int width) {
+    /**
+     * Distances to a set of pixels.
+     *
+     * @param set    row after row
+     * @param width  pixels in a row
+     */
+    public static Distance to(boolean[] set, int width) {
         int height = set.length / width;
         int far = width + height;
         int[] row = new int[set.length];

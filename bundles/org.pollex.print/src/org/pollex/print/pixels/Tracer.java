@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.print.retone;
+package org.pollex.print.pixels;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,7 +21,7 @@ import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 
 /** Turns pixels into a smooth outline: marching squares at the half of slightly blurred ink. */
-final class Tracer {
+public final class Tracer {
 
     private static final double CLOSE = 0.003;
     /** So often that the steps of a line that runs nearly straight up or across are gone; about 1.7 pixels. */
@@ -44,7 +44,8 @@ final class Tracer {
         Arrays.fill(next, -1);
     }
 
-    static Geometry of(boolean[] set, PixelGrid frame) {
+    /** The outline of a set of pixels: valid, mm, empty for no pixels. */
+    public static Geometry of(boolean[] set, PixelGrid frame) {
         return new Tracer(frame, set).trace();
     }
 

@@ -1,0 +1,329 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.print.polarity;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.geometry.shape.Polygons;
+import org.pollex.print.ColourArea;
+import org.pollex.print.MeantArt;
+import org.pollex.print.pixels.Distance;
+import org.pollex.print.pixels.Labels;
+import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Tracer;
+
+/** Holds the pixels of a piece of art against those of the print. */
+final class PolarityMeasure {
+
+    private static final double MARGIN = 1;
+    /** How deep inside each part its print is looked at, so that edges trimmed for the press still count, mm. */
+    private static final double DEEP = 0.1;
+    /** A disc of this diameter, mm, lies in a mass. */
+    private static final double MASS = 1.3;
+    /** How far a right corner reaches beyond the disc of a mass, and a little more, mm. */
+    private static final double CORNER = 0.3;
+    private static final double MASS_AREA = 1.6 * MASS * MASS;
+    private static final double DARK = 50;
+    /** How far round a part the print is looked at to tell whether it is lost, mm. */
+    private static final double BESIDE = 0.5;
+    /** A part is lost where less than a tenth of the print round it differs from it by this much, L*. */
+    private static final double FAINT = 5;
+    private static final double HARDLY = 0.1;
+    /** Smaller parts are no loss, mm2. */
+    private static final double SEEN = 0.25;
+    /**
+     * Crossings of lines in four directions make a length (Cauchy and Crofton): pi/8 times the distance of the lines,
+     * which is smaller for slanting ones.
+     */
+    private static final double STRAIGHT = Math.PI / 8;
+    private static final double SLANTING = STRAIGHT / Math.sqrt(2);
+
+    private final MeantArt art;
+    private final PixelGrid frame;
+    private final int width;
+    private final Labels labels;
+    private final boolean paperKnown;
+    private final int paper;
+    /** Lettering and what is covered. */
+    private final boolean[] skipped;
+    private final float[] print;
+
+    /**
+     * @param lettering  boxes of real text
+     * @param above      what covers the art
+     */
+    PolarityMeasure(MeantArt art, List<Geometry> lettering, List<Geometry> above, PrintedLight printed) {
+        this.art = art;
+        Envelope box = new Envelope();
+        art.areas().forEach(area -> box.expandToInclude(area.area().getEnvelopeInternal()));
+        if (box.isNull()) {
+            box.expandToInclude(0, 0);
+        }
+        frame = PixelGrid.round(box, MARGIN);
+        width = frame.width();
+        labels = Labels.of(art.areas(), art.ground().orElse(-1), frame);
+        paperKnown = art.ground().isPresent();
+        paper = labels.colours().length - 1;
+        skipped = lettering.isEmpty() ? new boolean[frame.size()] : letters(lettering);
+        cover(above);
+        print = printed.on(frame);
+    }
+
+    /** Parts that lie in a box of real text. */
+    private boolean[] letters(List<Geometry> boxes) {
+        int[] in = new int[frame.size()];
+        boxes.forEach(box -> frame.paint(box, 1, in));
+        Pixels.Parts parts = Pixels.parts(labels.of(), width, false);
+        boolean[] whole = new boolean[parts.areas().length];
+        Arrays.fill(whole, true);
+        for (int i = 0; i < in.length; i++) {
+            if (parts.of()[i] >= 0 && in[i] == 0) {
+                whole[parts.of()[i]] = false;
+            }
+        }
+        boolean[] letters = new boolean[in.length];
+        for (int i = 0; i < in.length; i++) {
+            letters[i] = parts.of()[i] >= 0 && whole[parts.of()[i]];
+        }
+        return letters;
+    }
+
+    private void cover(List<Geometry> above) {
+        int[] in = new int[frame.size()];
+        above.forEach(area -> frame.paint(area, 1, in));
+        for (int i = 0; i < in.length; i++) {
+            skipped[i] |= in[i] != 0;
+        }
+    }
+
+    MarkPolarity measured() {
+        boolean one = labels.ofOneColour();
+        Tally interior = new Tally();
+        Tally outline = new Tally();
+        boundaries(interior, outline, one);
+        if (one) {
+            ToneOrder edge = outline.order();
+            boolean turned = edge.sum() < 0;
+            Geometry where = turned ? Polygons.union(art.areas().stream().map(ColourArea::area).toList())
+                    : Polygons.empty();
+            return new MarkPolarity(interior.order(), edge, new Tally().order(), true,
+                    OptionalDouble.of(pictureness()), where, turned ? 1 : 0, 0, 0);
+        }
+        Fills fills = new Fills();
+        int[] seen = fills.seenAndLost();
+        return new MarkPolarity(interior.order(), outline.order(), fills.order(), false, OptionalDouble.empty(),
+                fills.reversed(), fills.reversedShare(), seen[0], seen[1]);
+    }
+
+    private double pictureness() {
+        boolean[] ink = Pixels.minus(labels.where(c -> c >= 0 && c != paper), skipped);
+        return Pictureness.of(ink, Pixels.minus(labels.where(c -> c == paper), skipped), width).score();
+    }
+
+    /** Whether the lightness that is meant there is known. */
+    private boolean known(int label) {
+        return label >= 0 && label != paper || paperKnown;
+    }
+
+    private double meant(int label) {
+        return labels.colours()[label == Labels.OUTSIDE ? paper : label].l();
+    }
+
+    private void boundaries(Tally interior, Tally outline, boolean one) {
+        int[] of = labels.of();
+        boolean[] edge = labels.edges();
+        Distance toEdge = Distance.to(edge, width);
+        boolean[] deep = new boolean[of.length];
+        for (int i = 0; i < deep.length; i++) {
+            deep[i] = !toEdge.within(i, DEEP / frame.pixel() - 1);
+        }
+        Distance toDeep = Distance.to(deep, width);
+        boolean[] figure = one || !paperKnown ? null : Pixels.grown(Pixels.opened(labels.where(c -> c >= 0), width,
+                MASS / 2 / frame.pixel()), width, CORNER / frame.pixel());
+        pairs((i, k, along) -> {
+            int a = of[i];
+            int b = of[k];
+            if (a == b || skipped[i] || skipped[k] || !known(a) || !known(b)) {
+                return;
+            }
+            double printed = print[inside(i, of, toDeep)] - print[inside(k, of, toDeep)];
+            boolean outside = a == Labels.OUTSIDE || b == Labels.OUTSIDE;
+            if (!outside) {
+                interior.add(along, meant(a) - meant(b), printed);
+            } else if (figure == null || figure[a == Labels.OUTSIDE ? k : i]) {
+                outline.add(along, meant(a) - meant(b), printed);
+            }
+        });
+    }
+
+    /** The pixel of the same part that lies deep enough; the same one where the part is too thin to have any. */
+    private static int inside(int i, int[] of, Distance toDeep) {
+        int deep = toDeep.nearest(i);
+        return of[deep] == of[i] ? deep : i;
+    }
+
+    private interface Pair {
+        void at(int i, int k, double along);
+    }
+
+    /** Every pair of neighbouring pixels, with the length of boundary that it stands for. */
+    private void pairs(Pair visit) {
+        double straight = STRAIGHT * frame.pixel();
+        double slanting = SLANTING * frame.pixel();
+        int[] of = labels.of();
+        for (int i = 1; i + width + 1 < of.length; i++) {
+            visit.at(i, i + 1, straight);
+            visit.at(i, i + width, straight);
+            visit.at(i, i + width + 1, slanting);
+            visit.at(i, i + width - 1, slanting);
+        }
+    }
+
+    /** Parts of one colour, joined through thin dark line work. */
+    private final class Fills {
+
+        private final Pixels.Parts parts;
+        private final int[] label;
+        private final double[] printed;
+        private final double outside;
+        private final Tally tally = new Tally();
+        private final double[] turned;
+        private final double[] differs;
+        private final double[] looked;
+
+        Fills() {
+            int[] through = labels.throughLines();
+            parts = Pixels.parts(through, width, false);
+            int n = parts.areas().length;
+            label = new int[n];
+            printed = new double[n];
+            turned = new double[n];
+            differs = new double[n];
+            looked = new double[n];
+            outside = means(through);
+            Map<Long, double[]> lengths = new HashMap<>();
+            pairs((i, k, along) -> {
+                int a = parts.of()[i];
+                int b = parts.of()[k];
+                if (a != b && !skipped[i] && !skipped[k] && known(through[i]) && known(through[k])) {
+                    lengths.computeIfAbsent((long) Math.min(a, b) << 32 | Math.max(a, b) & 0xffffffffL,
+                            unknown -> new double[1])[0] += along;
+                    look(a, k, k - i);
+                    look(b, i, i - k);
+                }
+            });
+            lengths.forEach((pair, length) -> add((int) (pair >> 32), (int) (long) pair, length[0]));
+        }
+
+        /** Looks at the print just outside a part: how much of it differs? */
+        private void look(int part, int from, int step) {
+            if (part >= 0) {
+                int last = (int) (BESIDE / frame.pixel());
+                for (int n = 0, at = from; n < last && at >= 0 && at < print.length; n++, at += step) {
+                    differs[part] += Math.abs(print[at] - printed[part]) >= FAINT ? 1 : 0;
+                    looked[part]++;
+                }
+            }
+        }
+
+        /** Parts large enough to be seen, and how many of them look like what is round them. */
+        int[] seenAndLost() {
+            double least = SEEN / frame.pixel() / frame.pixel();
+            int seen = 0;
+            int lost = 0;
+            for (int part = 0; part < label.length; part++) {
+                if (looked[part] > 0 && !Double.isNaN(printed[part]) && parts.areas()[part] >= least) {
+                    seen++;
+                    lost += differs[part] < HARDLY * looked[part] ? 1 : 0;
+                }
+            }
+            return new int[] {seen, lost};
+        }
+
+        /** Mean lightness of every part where its own colour lies, and of the outside. */
+        private double means(int[] through) {
+            double[] sum = new double[label.length];
+            int[] count = new int[label.length];
+            double out = 0;
+            int n = 0;
+            for (int i = 0; i < through.length; i++) {
+                int part = parts.of()[i];
+                if (part < 0) {
+                    out += print[i];
+                    n++;
+                } else {
+                    label[part] = through[i];
+                    if (labels.of()[i] == through[i]) {
+                        sum[part] += print[i];
+                        count[part]++;
+                    }
+                }
+            }
+            for (int part = 0; part < sum.length; part++) {
+                // A crumb that is all line work shows nothing of its own colour.
+                printed[part] = count[part] == 0 ? Double.NaN : sum[part] / count[part];
+            }
+            return out / Math.max(1, n);
+        }
+
+        /** @param a a part, or -1 for the outside, which is never a fill but can tell that a mass is reversed */
+        private void add(int a, int b, double length) {
+            double meant = meant(a < 0 ? Labels.OUTSIDE : label[a]) - meant(label[b]);
+            double shown = (a < 0 ? outside : printed[a]) - printed[b];
+            if (Double.isNaN(shown)) {
+                return;
+            }
+            if (a >= 0) {
+                tally.add(length, meant, shown);
+            }
+            Tally own = new Tally();
+            own.add(length, meant, shown);
+            int darker = meant > 0 ? b : a;
+            if (darker >= 0) {
+                turned[darker] += own.order().sum();
+            }
+        }
+
+        ToneOrder order() {
+            return tally.order();
+        }
+
+        private boolean[] masses() {
+            boolean[] edge = Pixels.edges(parts.of(), width);
+            Distance toEdge = Distance.to(edge, width);
+            boolean[] thick = new boolean[label.length];
+            for (int i = 0; i < edge.length; i++) {
+                int part = parts.of()[i];
+                if (part >= 0 && !toEdge.within(i, MASS / 2 / frame.pixel() - 1)) {
+                    thick[part] = true;
+                }
+            }
+            double least = MASS_AREA / frame.pixel() / frame.pixel();
+            boolean[] mass = new boolean[edge.length];
+            for (int i = 0; i < mass.length; i++) {
+                int part = parts.of()[i];
+                mass[i] = part >= 0 && thick[part] && turned[part] < 0 && parts.areas()[part] >= least
+                        && meant(label[part]) < DARK && labels.of()[i] == label[part];
+            }
+            return mass;
+        }
+
+        Geometry reversed() {
+            return Tracer.of(masses(), frame);
+        }
+
+        double reversedShare() {
+            return (double) Pixels.count(masses()) / Math.max(1, Pixels.count(labels.where(c -> c >= 0)));
+        }
+    }
+}
