@@ -195,7 +195,10 @@ final class PolarityMeasure {
         private final Pixels.Parts parts;
         private final int[] label;
         private final double[] printed;
-        private final double outside;
+        /** Sum of the print just outside the art, by part, and how often it was looked at. */
+        private final double[] beyond;
+        private final double[] beyonds;
+        private final boolean[] reversed;
         private final Tally tally = new Tally();
         private final double[] turned;
         private final double[] differs;
@@ -210,7 +213,9 @@ final class PolarityMeasure {
             turned = new double[n];
             differs = new double[n];
             looked = new double[n];
-            outside = means(through);
+            beyond = new double[n];
+            beyonds = new double[n];
+            means(through);
             Map<Long, double[]> lengths = new HashMap<>();
             pairs((i, k, along) -> {
                 int a = parts.of()[i];
@@ -223,15 +228,19 @@ final class PolarityMeasure {
                 }
             });
             lengths.forEach((pair, length) -> add((int) (pair >> 32), (int) (long) pair, length[0]));
+            reversed = reversedMasses();
         }
 
         /** Looks at the print just outside a part: how much of it differs? */
         private void look(int part, int from, int step) {
             if (part >= 0) {
                 int last = (int) (BESIDE / frame.pixel());
+                boolean outside = parts.of()[from] < 0;
                 for (int n = 0, at = from; n < last && at >= 0 && at < print.length; n++, at += step) {
                     differs[part] += Math.abs(print[at] - printed[part]) >= FAINT ? 1 : 0;
                     looked[part]++;
+                    beyond[part] += outside ? print[at] : 0;
+                    beyonds[part] += outside ? 1 : 0;
                 }
             }
         }
@@ -250,18 +259,13 @@ final class PolarityMeasure {
             return new int[] {seen, lost};
         }
 
-        /** Mean lightness of every part where its own colour lies, and of the outside. */
-        private double means(int[] through) {
+        /** Mean lightness of every part where its own colour lies. */
+        private void means(int[] through) {
             double[] sum = new double[label.length];
             int[] count = new int[label.length];
-            double out = 0;
-            int n = 0;
             for (int i = 0; i < through.length; i++) {
                 int part = parts.of()[i];
-                if (part < 0) {
-                    out += print[i];
-                    n++;
-                } else {
+                if (part >= 0) {
                     label[part] = through[i];
                     if (labels.of()[i] == through[i]) {
                         sum[part] += print[i];
@@ -273,13 +277,12 @@ final class PolarityMeasure {
                 // A crumb that is all line work shows nothing of its own colour.
                 printed[part] = count[part] == 0 ? Double.NaN : sum[part] / count[part];
             }
-            return out / Math.max(1, n);
         }
 
         /** @param a a part, or -1 for the outside, which is never a fill but can tell that a mass is reversed */
         private void add(int a, int b, double length) {
             double meant = meant(a < 0 ? Labels.OUTSIDE : label[a]) - meant(label[b]);
-            double shown = (a < 0 ? outside : printed[a]) - printed[b];
+            double shown = (a < 0 ? beyond[b] / beyonds[b] : printed[a]) - printed[b];
             if (Double.isNaN(shown)) {
                 return;
             }
@@ -298,7 +301,7 @@ final class PolarityMeasure {
             return tally.order();
         }
 
-        private boolean[] masses() {
+        private boolean[] reversedMasses() {
             boolean[] edge = Pixels.edges(parts.of(), width);
             Distance toEdge = Distance.to(edge, width);
             boolean[] thick = new boolean[label.length];
@@ -319,11 +322,11 @@ final class PolarityMeasure {
         }
 
         Geometry reversed() {
-            return Tracer.of(masses(), frame);
+            return Tracer.of(reversed, frame);
         }
 
         double reversedShare() {
-            return (double) Pixels.count(masses()) / Math.max(1, Pixels.count(labels.where(c -> c >= 0)));
+            return (double) Pixels.count(reversed) / Math.max(1, Pixels.count(labels.where(c -> c >= 0)));
         }
     }
 }
