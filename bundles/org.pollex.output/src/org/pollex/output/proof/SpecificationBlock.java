@@ -8,12 +8,14 @@ package org.pollex.output.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.store.EntryNames;
 import org.pollex.output.drawing.HouseFont;
 import org.pollex.output.page.Sheet;
 import org.pollex.output.page.Words;
 import org.pollex.print.Printed;
+import org.pollex.print.PrintedSide;
 
 /** What will be made, as a table of two columns. */
 final class SpecificationBlock {
@@ -55,11 +57,25 @@ final class SpecificationBlock {
         add(rows, "Material", EntryNames.of(printed.material()));
         Method method = printed.method();
         add(rows, "Print", EntryNames.of(method));
+        add(rows, "White", white(printed));
         add(rows, "Limits", "line " + mm(method.getLineMin()) + ", gap " + mm(method.getGapMin()) + ", x-height "
                 + mm(method.getTypeMin()) + ", rim " + mm(method.getEdge()) + " mm; "
                 + (method.isFullColour() ? "full colour" : "up to " + method.getInksMax()
                 + (method.getInksMax() == 1 ? " ink" : " inks") + " a side"));
         return rows;
+    }
+
+    /** How much white lies below the colours of each side, on the item; empty when there is none. */
+    private static String white(Printed printed) {
+        List<String> sides = new ArrayList<>();
+        for (PrintedSide side : printed.sides()) {
+            double area = Polygons.intersection(printed.underbase().area(side), side.face().area()).getArea();
+            if (area > 0) {
+                sides.add(side.name() + " " + ProofStyle.number(area, 1) + " mm\u00b2");
+            }
+        }
+        return sides.isEmpty() ? "" : "below, " + mm(printed.settings().choke()) + " mm inside the colours; "
+                + String.join(", ", sides);
     }
 
     private static void add(List<Row> rows, String label, String value) {

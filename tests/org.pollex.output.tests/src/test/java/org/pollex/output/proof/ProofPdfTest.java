@@ -84,6 +84,17 @@ class ProofPdfTest {
     }
 
     @Test
+    void tellsTheWhiteBelow() throws Exception {
+        SampleDesign design = new SampleDesign().front("process", 0x3366cc, SampleDesign.box(-3, -5, 6, 6));
+        assertFalse(text(proof(design.printed(), List.of())).contains("inside the colours"));
+        design.method().setFullColour(true);
+        design.method().setWhiteUnder(true);
+        design.method().setChoke(0.1);
+        String text = text(proof(design.printed(), List.of()));
+        assertTrue(text.contains("below, 0.1 mm inside the colours; front 33.6 mm\u00b2"), text);
+    }
+
+    @Test
     void numbersFindingsWorstFirst() throws Exception {
         String text = text(proof(SampleDesign.twoSided().printed(), List.of(
                 SampleDesign.finding(7, Severity.WARNING, "front", 0, 4), SampleDesign.finding(8, Severity.ERROR,
