@@ -155,6 +155,11 @@ public final class Suite {
                 .toList());
     }
 
+    /** Files of the studio's catalogues that a design in that folder sees, the nearest last. */
+    public static List<Path> cataloguesAbove(Path folder) {
+        return StudioCatalogues.above(folder);
+    }
+
     /** Entries of all catalogues. */
     public Catalogues catalogues() {
         return catalogues;

@@ -10,8 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
@@ -22,6 +24,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Scale;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
@@ -180,7 +183,45 @@ class PicturesTest {
         Window.until("more hours are told", () -> view.told().contains("after 200 h"));
         Window.idle();
         Picture.take(Window.display(), "pictures-wear");
-        assertTrue(view.told().endsWith("(a model)") && !view.told().equals(before), view.told());
+        assertTrue(view.told().endsWith("(a model, not calibrated)") && !view.told().equals(before), view.told());
+    }
+
+    /** One worn sample is typed; its rate is kept beside the design, and the forecast says so. */
+    @Test
+    void wearIsCalibratedWithOneSample() throws Exception {
+        open();
+        WearView view = (WearView) Window.page().showView(WearView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the forecast is told", () -> view.told().contains("not calibrated"));
+        Exception[] wrong = new Exception[1];
+        Window.display().timerExec(50, new Runnable() {
+            @Override
+            public void run() {
+                if (Widgets.dialog("Calibrate the forecast of wear").isEmpty()) {
+                    Window.display().timerExec(50, this);
+                    return;
+                }
+                Shell shell = Widgets.dialog("Calibrate the forecast of wear").get();
+                Window.idle();
+                List<Spinner> numbers = Widgets.all(shell, Spinner.class);
+                numbers.get(0).setSelection(62);
+                numbers.get(1).setSelection(90);
+                Window.idle();
+                try {
+                    Picture.take(Window.display(), "pictures-wear-far");
+                    numbers.get(0).setSelection(35);
+                    Window.idle();
+                    Picture.take(Window.display(), "pictures-wear-sample");
+                } catch (Exception e) {
+                    wrong[0] = e;
+                }
+                Widgets.press(shell, "Keep");
+            }
+        });
+        Widgets.press(view.picture().getParent(), "Calibrate\u2026");
+        assertNull(wrong[0]);
+        Window.until("it is calibrated", () -> view.told().endsWith("(a model, calibrated from one sample)"));
+        assertTrue(Files.readString(folder.resolve("wear.catalogue")).contains("3.5 mm from the tip after 9 h"));
+        Picture.take(Window.display(), "pictures-wear-calibrated");
     }
 
     /** Every ink over every material, best first, and sorted by material when its heading is pressed. */

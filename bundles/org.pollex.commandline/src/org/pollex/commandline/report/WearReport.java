@@ -22,9 +22,11 @@ public final class WearReport {
     /**
      * The report as UTF-8.
      *
-     * @param path  the design, as the user named it
+     * @param path        the design, as the user named it
+     * @param calibrated  whether the rate comes from a worn sample
      */
-    public static byte[] of(String path, double hours, String use, WearRates rates, WearForecast forecast) {
+    public static byte[] of(String path, double hours, String use, WearRates rates, boolean calibrated,
+            WearForecast forecast) {
         return Plain.json(json -> {
             json.beginObject();
             json.name("format").value(FORMAT);
@@ -32,6 +34,7 @@ public final class WearReport {
             json.name("use").value(use);
             Plain.number(json, "hours", hours);
             Plain.number(json, "rate", rates.rate());
+            json.name("calibrated").value(calibrated);
             Plain.number(json, "materialFactor", rates.material());
             Plain.number(json, "lost", forecast.lost(hours));
             json.name("regions").beginArray();

@@ -19,6 +19,7 @@ import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.job.Use;
 import org.pollex.model.store.EntryNames;
+import org.pollex.model.store.StoreException;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.PngFile;
 import org.pollex.output.picture.WearPicture;
@@ -29,8 +30,10 @@ import org.pollex.print.wear.Abrasion;
 import org.pollex.print.wear.RegionWear;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
+import org.pollex.print.wear.WornSample;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.Measures;
+import org.pollex.rules.wear.Calibration;
 import org.pollex.rules.wear.Uses;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -53,9 +56,16 @@ public final class WearWord extends Word {
             description = "giveaway, practice, stage or display; that of the job, or practice, unless given")
     private String use;
 
-    @Option(names = "--worn-at", paramLabel = "R,H", description = "a worn sample in the same inks and material: half "
-            + "of the ink is gone R mm from the lowest place of the front after H hours")
-    private String wornAt;
+    @Option(names = "--half-gone", paramLabel = "MM", description = "a worn sample of this design: half of the ink is "
+            + "gone so many mm from the tip of the front")
+    private Double halfGone;
+
+    @Option(names = "--after", paramLabel = "HOURS", description = "how long that sample was in this use")
+    private Double after;
+
+    @Option(names = "--keep", description = "keeps the rate of the sample for its material in the studio's "
+            + Calibration.FILE)
+    private boolean keep;
 
     @Option(names = "--abraded", paramLabel = "MG/TURNS,MG/TURNS", description = "what an abrader (ASTM D4060) took "
             + "off the ink that is printed, then off the ink that the rate of wear stands for, such as 42/500,30/500")
@@ -85,19 +95,23 @@ public final class WearWord extends Word {
         CheckContext context = CheckContext.of(printed,
                 session().suiteNear(file.toAbsolutePath().getParent()).catalogues());
         WearRates rates = Uses.rates(context, how);
-        rates = wornAt == null ? rates : calibrated(rates, printed);
+        boolean calibrated = Calibration.of(context);
+        if (halfGone != null || after != null || keep) {
+            rates = calibrated(file, rates, printed, how);
+            calibrated = true;
+        }
         rates = abraded == null ? rates : abraded(rates);
         WearForecast forecast = WearForecast.of(printed, rates);
         if (report != null) {
             SafeOutput.write(report, session().shown(report),
-                    WearReport.of(session().shown(file), hours, how.getLiteral(), rates, forecast));
+                    WearReport.of(session().shown(file), hours, how.getLiteral(), rates, calibrated, forecast));
         }
         if (picture != null) {
             BufferedImage image = WearPicture.of(printed, PictureOptions.of(DPI), rates, Uses.coat(context),
                     hours);
             SafeOutput.write(picture, session().shown(picture), PngFile.bytes(image, DPI));
         }
-        say(forecast, how, printed);
+        say(forecast, how, printed, calibrated);
         return ExitCode.CLEAN;
     }
 
@@ -113,18 +127,28 @@ public final class WearWord extends Word {
         return named;
     }
 
-    private WearRates calibrated(WearRates rates, Printed printed) throws Refusal {
-        List<String> parts = List.of(wornAt.split(","));
+    private WearRates calibrated(Path file, WearRates rates, Printed printed, Use how) throws Refusal {
+        if (halfGone == null || after == null) {
+            throw new Refusal(ExitCode.WRONG_USE, "A worn sample is given by both --half-gone MM and --after HOURS.");
+        }
+        if (printed.sides().isEmpty()) {
+            throw new Refusal(ExitCode.WRONG_USE, "--half-gone takes a design that prints something.");
+        }
+        PrintedSide side = printed.sides().get(0);
+        double film = FilmThickness.of(printed).of(side.inks().get(0));
         try {
-            double away = Double.parseDouble(parts.get(0));
-            double after = Double.parseDouble(parts.get(1));
-            PrintedSide side = printed.sides().get(0);
-            double bottom = side.face().area().getEnvelopeInternal().getMaxY();
-            return rates.calibrated(FilmThickness.of(printed).of(side.inks().get(0)), after,
-                    side.face().wear().at(0, bottom - away));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            throw new Refusal(ExitCode.WRONG_USE, "--worn-at takes a distance in mm and hours above 0, such as 4,20, "
-                    + "for a design that prints something, not " + wornAt + ".", e);
+            WornSample sample = new WornSample(halfGone, after);
+            WearRates found = sample.calibrated(rates, side.face(), film);
+            session().say("By the sample " + Measures.number(found.rate(), 3) + " um an hour are worn off at the tip. "
+                    + Calibration.uncertainty(sample.nearer(side.face()), sample.farther(side.face())));
+            if (keep) {
+                keep(file, printed, found, Calibration.note(sample, how.getLiteral(), film,
+                        EntryNames.of(printed.item().product())));
+            }
+            return found;
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(ExitCode.WRONG_USE, "--half-gone and --after take a distance in mm and hours above "
+                    + "0, such as 4 and 20: " + e.getMessage(), e);
         }
     }
 
@@ -150,7 +174,18 @@ public final class WearWord extends Word {
                 + "42/500,30/500, not " + abraded + ".", cause);
     }
 
-    private void say(WearForecast forecast, Use how, Printed printed) {
+    private void keep(Path design, Printed printed, WearRates found, String note) throws Refusal {
+        Path folder = design.toAbsolutePath().getParent();
+        Path catalogue = Calibration.file(folder, folder);
+        try {
+            Calibration.keep(catalogue, printed.material(), found.rate(), note);
+        } catch (StoreException e) {
+            throw new Refusal(ExitCode.NOT_WRITTEN, e.getMessage(), e);
+        }
+        session().say("Kept for " + EntryNames.of(printed.material()) + " in " + session().shown(catalogue) + ".");
+    }
+
+    private void say(WearForecast forecast, Use how, Printed printed, boolean calibrated) {
         for (RegionWear each : forecast.after(hours)) {
             session().say(each.side() + ": " + Measures.percent(each.lost()) + " of " + name(each, printed)
                     + " is worn off after " + Measures.number(hours, 1) + " h of " + how.getLiteral() + " (film "
@@ -159,7 +194,9 @@ public final class WearWord extends Word {
         double until = forecast.hoursUntil(0.2);
         session().say(Double.isInfinite(until) ? "A fifth of the print is never worn off."
                 : "A fifth of the print is worn off after about " + Measures.number(until, 0) + " h.");
-        session().say("This is a model, not a promise; calibrate it with a worn sample (--worn-at).");
+        session().say(calibrated ? "This is a model, calibrated from one sample, and no promise."
+                : "This is a model, not calibrated, and no promise; one worn sample calibrates it (--half-gone, "
+                        + "--after).");
     }
 
     private static String name(RegionWear each, Printed printed) {

@@ -25,12 +25,14 @@ public final class Uses {
     }
 
     /**
-     * Rates of wear on the material of a design in a use.
+     * Rates of wear on the material of a design in a use; from a worn sample when there was one on this material.
      *
      * @throws MissingSettingException when no catalogue says how fast prints wear
      */
     public static WearRates rates(CheckContext context, Use use) {
-        return new WearRates(context.setting("wear.rate"), 1, context.setting("wear.use."
+        double rate = Calibration.rate(context.catalogues(), context.printed().material())
+                .orElseGet(() -> context.setting("wear.rate"));
+        return new WearRates(rate, 1, context.setting("wear.use."
                 + use.getLiteral().toLowerCase(Locale.ROOT)), context.setting("wear.spread"))
                 .on(context.printed().material());
     }

@@ -7,6 +7,7 @@
 package org.pollex.commandline.word;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -69,12 +70,33 @@ class WearWordTest {
         double practice = json("--hours", "20").get("lost").getAsDouble();
         assertTrue(json("--hours", "20", "--use", "stage").get("lost").getAsDouble() > practice);
         assertTrue(json("--hours", "20", "--use", "display").get("lost").getAsDouble() < practice);
-        double soft = json("--hours", "20", "--worn-at", "6,4").get("rate").getAsDouble();
-        double hard = json("--hours", "20", "--worn-at", "6,40").get("rate").getAsDouble();
+        double soft = json("--hours", "20", "--half-gone", "6", "--after", "4").get("rate").getAsDouble();
+        double hard = json("--hours", "20", "--half-gone", "6", "--after", "40").get("rate").getAsDouble();
         assertEquals(10, soft / hard, 1e-3);
-        double tested = json("--hours", "20", "--worn-at", "6,40", "--abraded", "42/500,30/1000").get("rate")
-                .getAsDouble();
+        double tested = json("--hours", "20", "--half-gone", "6", "--after", "40", "--abraded", "42/500,30/1000")
+                .get("rate").getAsDouble();
         assertEquals(84.0 / 30, tested / hard, 1e-3);
+    }
+
+    /** What one sample showed is kept for its material, for every design that sees the folder. */
+    @Test
+    void aSampleIsKeptForItsMaterial() {
+        JsonObject before = json("--hours", "20");
+        assertFalse(before.get("calibrated").getAsBoolean());
+        assertTrue(studio.call("wear", "a.design", "--hours", "20").out().contains("not calibrated"));
+        Studio.Answer kept = studio.call("wear", "a.design", "--hours", "20", "--half-gone", "4", "--after", "9",
+                "--keep");
+        assertEquals(0, kept.code(), kept.err());
+        assertTrue(kept.out().contains("wear.catalogue"), kept.out());
+        assertTrue(kept.out().contains("calibrated from one sample"), kept.out());
+        JsonObject now = json("--hours", "20");
+        assertTrue(now.get("calibrated").getAsBoolean());
+        assertEquals(json("--hours", "20", "--half-gone", "4", "--after", "9").get("rate").getAsDouble(),
+                now.get("rate").getAsDouble(), 1e-3);
+        // another sample takes its place
+        studio.call("wear", "a.design", "--hours", "20", "--half-gone", "4", "--after", "18", "--keep");
+        assertEquals(now.get("rate").getAsDouble() / 2, json("--hours", "20").get("rate").getAsDouble(), 1e-3);
+        assertEquals(0, studio.call("check", "a.design", "--fail-on", "never").code());
     }
 
     @Test
@@ -108,8 +130,9 @@ class WearWordTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"--hours -1", "--hours many", "--hours 5 --use sports",
-        "--hours 5 --worn-at here", "--hours 5 --abraded 42/500", "--hours 5 --abraded 42/0,30/500",
-        "--hours 5 --abraded a,b", "--hours 5 --worn-at 4", "--hours 5 --worn-at 4,0", "--png x.png"})
+        "--hours 5 --half-gone here --after 3", "--hours 5 --abraded 42/500", "--hours 5 --abraded 42/0,30/500",
+        "--hours 5 --abraded a,b", "--hours 5 --half-gone 4", "--hours 5 --after 4", "--hours 5 --keep",
+        "--hours 5 --half-gone 4 --after 0", "--hours 5 --half-gone 40 --after 9", "--png x.png"})
     void refusesWrongUse(String words) {
         String[] parts = ("wear a.design " + words).split(" ");
         Studio.Answer answer = studio.call(parts);

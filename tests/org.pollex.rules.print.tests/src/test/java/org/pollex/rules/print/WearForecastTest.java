@@ -7,10 +7,17 @@
 package org.pollex.rules.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -25,8 +32,10 @@ import org.pollex.print.item.Item;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.wear.WearForecast;
 import org.pollex.print.wear.WearRates;
+import org.pollex.print.wear.WornSample;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.Suite;
+import org.pollex.rules.wear.Calibration;
 import org.pollex.rules.wear.Uses;
 
 /** The forecast on a real product with the shipped rates. */
@@ -84,6 +93,75 @@ class WearForecastTest {
         }
         double until = forecast(printed, Use.PRACTICE).hoursUntil(0.2);
         assertEquals(0.2, forecast(printed, Use.PRACTICE).lost(until), 1e-3);
+    }
+
+    /** k = f / (h w): a film of 8 um half gone after 10 h where the field is w wears 0.8 / w um an hour. */
+    @Test
+    void oneSampleGivesTheRateOfItsPlace() throws Exception {
+        ItemFace face = suite.item("standard-pick").faces().get(0);
+        Coordinate tip = WornSample.tip(face);
+        assertEquals(0, tip.x, 0.02);
+        assertEquals(face.area().getEnvelopeInternal().getMaxY(), tip.y, 1e-6);
+        WearRates rates = new WearRates(0.5, 1, 1, 0.25);
+        for (double away : new double[] {1, 4, 5, 8}) {
+            double field = face.wear().at(0, tip.y - away);
+            WearRates found = new WornSample(away, 10).calibrated(rates, face, 8);
+            assertEquals(0.8 / field, found.rate(), 1e-3 / field, "at " + away);
+            assertEquals(0.5, found.left(8, field, 10), 1e-3);
+            assertEquals(found.rate() / 2, new WornSample(away, 10).calibrated(new WearRates(9, 2, 1, 0.25), face, 8)
+                    .rate(), 1e-9);
+        }
+    }
+
+    /** What half a millimetre does to the rate by the form and numbers of the shipped field, worked out beside it. */
+    @ParameterizedTest
+    @CsvSource({"4, 13, 17", "5, 16, 21", "8, 21, 25"})
+    void halfAMillimetreCountsMoreFartherFromTheTip(double away, int less, int more) throws Exception {
+        ItemFace face = suite.item("standard-pick").faces().get(0);
+        WornSample sample = new WornSample(away, 20);
+        assertEquals(less, 100 * (1 - sample.nearer(face)), 0.5);
+        assertEquals(more, 100 * (sample.farther(face) - 1), 0.5);
+        WornSample near = new WornSample(1, 20);
+        assertTrue(1 - near.nearer(face) < 1 - sample.nearer(face));
+    }
+
+    @Test
+    void aPlaceBeyondTheMiddleIsNoSample() throws Exception {
+        ItemFace face = suite.item("standard-pick").faces().get(0);
+        assertThrows(IllegalArgumentException.class, () -> new WornSample(40, 20).field(face));
+        assertThrows(IllegalArgumentException.class, () -> new WornSample(0, 20));
+        assertThrows(IllegalArgumentException.class, () -> new WornSample(4, Double.NaN));
+    }
+
+    /** An item 26 mm wide that is 520 pixels wide in a photograph, turned: 20 pixels are a millimetre. */
+    @Test
+    void aPhotographIsMeasuredByTheWidthOfTheItem() {
+        Coordinate left = new Coordinate(100, 100);
+        Coordinate right = new Coordinate(100 + 312, 100 + 416);
+        assertEquals(4.5, WornSample.measured(left, right, 26, new Coordinate(50, 300), new Coordinate(104, 372)),
+                1e-9);
+        assertThrows(IllegalArgumentException.class, () -> WornSample.measured(left, left, 26, left, right));
+    }
+
+    /** The rate is kept in a catalogue of its own and read by whoever sees the folder. */
+    @Test
+    void aKeptRateIsThatOfItsMaterialOnly(@TempDir Path folder) throws Exception {
+        Files.createDirectories(folder.resolve("job/designs"));
+        Path file = Calibration.file(folder.resolve("job/designs"), folder.resolve("job"));
+        assertEquals(folder.resolve("job/wear.catalogue"), file);
+        Calibration.keep(file, suite.catalogues().material("solid-white").orElseThrow(), 0.8, "first");
+        Calibration.keep(file, suite.catalogues().material("solid-white").orElseThrow(), 0.9, "second");
+        assertEquals(file, Calibration.file(folder.resolve("job/designs"), folder));
+        Suite near = suite.near(folder.resolve("job/designs"));
+        InkRegion all = new InkRegion("black", 0, box(-5, -8, 10, 18));
+        CheckContext white = CheckContext.of(design("solid-white", all), near.catalogues());
+        CheckContext green = CheckContext.of(design("camouflage-green", all), near.catalogues());
+        assertEquals(0.9, Uses.rates(white, Use.PRACTICE).rate());
+        assertTrue(Calibration.of(white));
+        assertFalse(Calibration.of(green));
+        assertEquals(0.5, Uses.rates(green, Use.PRACTICE).rate());
+        assertEquals(List.of(), near.catalogues().problems());
+        assertTrue(Files.readString(file).contains("second"));
     }
 
     /** Counting the field into classes loses little against taking every sample as it is. */
