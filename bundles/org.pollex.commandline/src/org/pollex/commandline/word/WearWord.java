@@ -175,8 +175,7 @@ public final class WearWord extends Word {
     }
 
     private void keep(Path design, Printed printed, WearRates found, String note) throws Refusal {
-        Path folder = design.toAbsolutePath().getParent();
-        Path catalogue = Calibration.file(folder, folder);
+        Path catalogue = Calibration.file(design.toAbsolutePath().getParent());
         try {
             Calibration.keep(catalogue, printed.material(), found.rate(), note);
         } catch (StoreException e) {

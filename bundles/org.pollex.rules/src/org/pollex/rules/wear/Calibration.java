@@ -66,10 +66,7 @@ public final class Calibration {
                 + Measures.number(film, 1) + " um";
     }
 
-    /**
-     * The catalogue for a design in a folder: the nearest there or above, else a new one beside the nearest catalogue
-     * of the studio, else one in {@code otherwise}.
-     */
+    /** The catalogue for a design in a folder: the nearest there or above, else a new one in {@code otherwise}. */
     public static Path file(Path folder, Path otherwise) {
         List<Path> studio = Suite.cataloguesAbove(folder);
         for (int i = studio.size() - 1; i >= 0; i--) {
@@ -77,7 +74,13 @@ public final class Calibration {
                 return studio.get(i);
             }
         }
-        return studio.isEmpty() ? otherwise.resolve(FILE) : studio.get(studio.size() - 1).resolveSibling(FILE);
+        return otherwise.resolve(FILE);
+    }
+
+    /** The same, a new one being made beside the nearest catalogue of the studio, or in the folder itself. */
+    public static Path file(Path folder) {
+        List<Path> studio = Suite.cataloguesAbove(folder);
+        return file(folder, studio.isEmpty() ? folder : studio.get(studio.size() - 1).getParent());
     }
 
     /**

@@ -36,6 +36,7 @@ import org.pollex.model.catalogue.Catalogue;
 import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
+import org.pollex.rules.wear.Calibration;
 
 /**
  * Opens the catalogue of the studio, in the folder of its jobs; with {@code here}, the one in the folder of the
@@ -88,7 +89,8 @@ public final class OpenInks extends AbstractHandler implements IExecutableExtens
     private static IFile file(IContainer folder, IProgressMonitor monitor) throws CoreException, StoreException {
         folder.refreshLocal(IResource.DEPTH_ONE, monitor);
         Optional<IFile> there = Arrays.stream(folder.members()).filter(IFile.class::isInstance).map(IFile.class::cast)
-                .filter(each -> ENDING.equals(each.getFileExtension()) && !each.getName().startsWith("."))
+                .filter(each -> ENDING.equals(each.getFileExtension()) && !each.getName().startsWith(".")
+                        && !each.getName().equals(Calibration.FILE))
                 .min(Comparator.comparing((IFile each) -> !each.getName().equals("studio." + ENDING))
                         .thenComparing(IFile::getName));
         if (there.isPresent()) {
