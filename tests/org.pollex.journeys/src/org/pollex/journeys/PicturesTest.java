@@ -221,6 +221,7 @@ class PicturesTest {
         assertNull(wrong[0]);
         Window.until("it is calibrated", () -> view.told().endsWith("(a model, calibrated from one sample)"));
         assertTrue(Files.readString(folder.resolve("wear.catalogue")).contains("3.5 mm from the tip after 9 h"));
+        Window.idle();
         Picture.take(Window.display(), "pictures-wear-calibrated");
     }
 
