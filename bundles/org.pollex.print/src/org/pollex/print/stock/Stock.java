@@ -33,6 +33,7 @@ public final class Stock {
 
     private static final double SAMPLE = 0.1;
     private static final int SAMPLES = 400;
+    private static final SwatchShelf PHOTOGRAPHS = new SwatchShelf();
 
     private final Pattern pattern;
     private final Optional<String> problem;
@@ -66,7 +67,7 @@ public final class Stock {
             case TORTOISE -> new Shades(colours, Shades.tortoise(noise, scale));
             case PEARL -> new Shades(colours, Shades.pearl(noise, scale));
             case BRUSHED -> new Shades(colours, Shades.brushed(noise, scale));
-            case SWATCH -> SwatchPattern.read(picture(material), texture);
+            case SWATCH -> PHOTOGRAPHS.read(picture(material), texture);
             case FLAT -> plain(material);
         };
     }

@@ -13,11 +13,14 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
+import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.TextureKind;
 import org.pollex.model.store.EntryNames;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.InkRegion;
@@ -35,8 +38,8 @@ import org.pollex.rules.SideMeasures;
 /**
  * Does the pattern of the material drown the art? Signal to noise of each ink on the surface below it, at the width of
  * its own strokes ({@link Strokes}, {@link Legibility}); on a plain material there is nothing to check, and a swatch
- * picture that cannot be read is told. The message says what would help: inks of the catalogue that read there, or the
- * width from which this ink does.
+ * picture that cannot be read, or has another colour than its material, is told. The message says what would help: inks
+ * of the catalogue that read there, or the width from which this ink does.
  */
 public final class BusyGround implements Check {
 
@@ -52,11 +55,31 @@ public final class BusyGround implements Check {
             return;
         }
         Stock stock = Stock.of(context.printed().material());
-        stock.problem().ifPresent(why -> sink.found(Severity.WARNING, "picture").say(why));
+        stock.problem().ifPresentOrElse(why -> sink.found(Severity.WARNING, "picture").say(why),
+                () -> mean(context, stock, sink));
         for (SideMeasures side : context.sides()) {
             for (Subject subject : subjects(context, side)) {
                 check(context, side, stock, subject, sink);
             }
+        }
+    }
+
+    /** Contrast is judged by the colour of the material, so that of a photograph must be about its mean. */
+    private static void mean(CheckContext context, Stock stock, FindingSink sink) {
+        Material material = context.printed().material();
+        if (material.getTexture().getKind() != TextureKind.SWATCH) {
+            return;
+        }
+        double most = context.setting("busy-ground.mean");
+        Lab mean = stock.mean();
+        double far = DeltaE.ciede2000(mean, PrintedTones.ground(material));
+        if (far > most) {
+            String lab = Measures.number(mean.l(), 1) + " " + Measures.number(mean.a(), 1) + " "
+                    + Measures.number(mean.b(), 1);
+            sink.found(Severity.WARNING, "mean").measured(far, most, "CIEDE2000").say("The picture of "
+                    + EntryNames.of(material) + " has the mean colour " + lab + " (L* a* b*), CIEDE2000 "
+                    + Measures.number(far, 1) + " from the colour in the catalogue, by which contrast is judged; give "
+                    + "the material lab=\"" + lab + "\" or balance the picture by a grey.");
         }
     }
 

@@ -7,6 +7,7 @@
 package org.pollex.commandline.word;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -70,6 +71,15 @@ class SwatchWordsTest {
         int bare = picture.getRGB(40 + 260 + 40 + 130, 40 + 155) & 0xffffff;
         double error = DeltaE.ciede2000(Srgb.lab(SHELL), Srgb.lab(bare));
         assertTrue(error < 1, Srgb.format(bare) + " is " + error + " from the stock");
+    }
+
+    /** Half of the blue is gone from the picture when it is not balanced, and the catalogue has the colour with it. */
+    @Test
+    void aPictureOfAnotherColourThanItsMaterialIsSaid() {
+        assertFalse(studio.call("check", "a.design").out().contains("mean colour"));
+        studio.write("own.catalogue", studio.text("own.catalogue").replaceAll("<grey .*/>", ""));
+        String said = studio.call("check", "a.design").out();
+        assertEquals(1, said.split("The picture of shell has the mean colour", -1).length - 1, said);
     }
 
     @Test

@@ -7,12 +7,16 @@
 package org.pollex.print.stock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +27,7 @@ import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.catalogue.Texture;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
 
@@ -73,6 +78,10 @@ class SwatchPhotoTest {
     }
 
     private Stock stock(String inTheTexture) throws IOException, StoreException {
+        return Stock.of(material(inTheTexture));
+    }
+
+    private Material material(String inTheTexture) throws IOException, StoreException {
         Path catalogue = folder.resolve("studio.catalogue");
         Files.writeString(catalogue, """
                 <?xml version="1.0" encoding="UTF-8"?>
@@ -83,8 +92,7 @@ class SwatchPhotoTest {
                   </materials>
                 </catalogue:Catalogue>
                 """.formatted(inTheTexture));
-        Material material = ModelFiles.CATALOGUES.load(catalogue).getMaterials().get(0);
-        return Stock.of(material);
+        return ModelFiles.CATALOGUES.load(catalogue).getMaterials().get(0);
     }
 
     private Stock good(String inTheTexture) throws IOException, StoreException {
@@ -165,6 +173,24 @@ class SwatchPhotoTest {
         assertTrue(problem.startsWith("The swatch picture shell.png ") && problem.contains(said)
                 && problem.endsWith("."), problem);
         assertEquals(1, stock.palette().size());
+    }
+
+    /** Read once while nothing changes; anew when the file or the crop does. */
+    @Test
+    void aPhotographIsReadAnewWhenItChanges() throws Exception {
+        SwatchShelf shelf = new SwatchShelf();
+        Path file = folder.resolve("shell.png");
+        Texture texture = material(CROP).getTexture();
+        SwatchPattern first = shelf.read(file, texture);
+        assertSame(first, shelf.read(file, texture));
+        texture.getCrop().setX(140);
+        assertNotSame(first, shelf.read(file, texture));
+        texture.getCrop().setX(120);
+        assertSame(first, shelf.read(file, texture));
+        Files.setLastModifiedTime(file, FileTime.fromMillis(86_400_000));
+        assertNotSame(first, shelf.read(file, texture));
+        Files.delete(file);
+        assertThrows(IOException.class, () -> shelf.read(file, texture));
     }
 
     @Test
