@@ -8,6 +8,7 @@ package org.pollex.commandline.word;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -64,6 +65,17 @@ class RetoneWordTest {
         assertEquals(List.of("white"), sibling.getInks());
         String check = studio.call("check", "b.design").out();
         assertTrue(check.contains("b.design: 1 warning") && check.contains("fit-poor"), check);
+    }
+
+    @Test
+    void theFlipReadsAsANegativeAndTheSiblingDoesNot() {
+        studio.call("new", "flip.design", "--product", "standard-pick", "--material", "solid-black", "--method",
+                "pad-one-colour", "--ink", "white", "--front", "face.svg");
+        studio.call("retone", "a.design", "--material", "solid-black", "--out", "b.design");
+        String flip = studio.call("check", "flip.design").out();
+        assertTrue(flip.contains("reads-negative") && flip.contains("re-tone the design"), flip);
+        String sibling = studio.call("check", "b.design").out();
+        assertFalse(sibling.contains("reads-negative"), sibling);
     }
 
     @Test

@@ -33,6 +33,8 @@ import org.pollex.output.picture.PngFile;
 import org.pollex.print.Printed;
 import org.pollex.print.retone.RetoneStyle;
 import org.pollex.rules.Contributions;
+import org.pollex.rules.Finding;
+import org.pollex.rules.Severity;
 import org.pollex.rules.Suite;
 
 /**
@@ -87,10 +89,19 @@ class RetonePairTest {
             assertTrue(light(turned, source, design, 0, -1.5) < light(turned, source, design, -6, -1) - 30);
             assertTrue(light(after, source, design, 0, -1.5) > light(after, source, design, -6, -1) + 30);
             assertEquals(List.of("white"), draft.design().getInks());
+            assertEquals(List.of(), negatives(source));
+            assertEquals(List.of(Severity.ERROR), negatives(flip));
+            assertEquals(List.of(), negatives(retoned));
             Path target = Path.of("target").toAbsolutePath();
             Files.createDirectories(target);
             Files.write(target.resolve("retone.png"), PngFile.bytes(row(List.of(before, turned, after), source), DPI));
         }
+    }
+
+    /** How bad the check for negatives finds a print. */
+    private static List<Severity> negatives(Printed printed) throws InterruptedException {
+        return Suite.of(Contributions.fromClassPath(RetonePairTest.class.getClassLoader())).check(printed).stream()
+                .filter(finding -> finding.check().equals("reads-negative")).map(Finding::severity).toList();
     }
 
     /** The first face of each, side by side. */
