@@ -19,6 +19,8 @@ import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.store.Catalogues;
+import org.pollex.output.colourways.ColourwaysPdf;
+import org.pollex.output.page.PageSize;
 import org.pollex.rules.Measures;
 import org.pollex.rules.rank.Ranked;
 import org.pollex.rules.rank.Ranking;
@@ -39,6 +41,10 @@ public final class RankWord extends Word {
     @Option(names = "--json", paramLabel = "F", description = "writes the whole ranking as JSON")
     private String json;
 
+    @Option(names = "--page", paramLabel = "F.pdf",
+            description = "writes a page at true size from which a client chooses inks and material")
+    private String page;
+
     @Option(names = "--most", paramLabel = "N", defaultValue = "20",
             description = "how many lines are shown, 20 unless given; the inks and material of the design always are")
     private int most;
@@ -54,6 +60,7 @@ public final class RankWord extends Word {
         }
         Path file = session().file(design);
         Path report = json == null ? null : session().file(json);
+        Path sheet = page == null ? null : session().file(page);
         OpenDesign open = new Desk(session()).open(file);
         Catalogues catalogues = session().suiteNear(file.toAbsolutePath().getParent()).catalogues();
         List<Ranked> ranking = Ranking.of(open.printed(), catalogues, new StockNoise(open.printed(), catalogues));
@@ -64,8 +71,19 @@ public final class RankWord extends Word {
             session().say(session().shown(file) + " prints nothing, so there is nothing to rank.");
             return ExitCode.CLEAN;
         }
+        if (sheet != null) {
+            SafeOutput.write(sheet, session().shown(sheet), colourways(open, ranking));
+        }
         show(ranking);
         return ExitCode.CLEAN;
+    }
+
+    private byte[] colourways(OpenDesign open, List<Ranked> ranking) throws Refusal {
+        try {
+            return ColourwaysPdf.of(open.printed(), ranking, open.facts(session().today()), PageSize.A4);
+        } catch (IllegalArgumentException e) {
+            throw Refusal.wrongUse(e.getMessage());
+        }
     }
 
     private void show(List<Ranked> ranking) {

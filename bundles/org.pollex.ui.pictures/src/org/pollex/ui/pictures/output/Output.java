@@ -15,6 +15,7 @@ import org.osgi.framework.Version;
 import org.pollex.editor.session.Known;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.StoreException;
+import org.pollex.output.colourways.ColourwaysPdf;
 import org.pollex.output.page.PageSize;
 import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PngFile;
@@ -24,6 +25,8 @@ import org.pollex.output.report.FindingsPage;
 import org.pollex.output.report.JsonReport;
 import org.pollex.output.report.SarifReport;
 import org.pollex.rules.Suite;
+import org.pollex.rules.rank.Ranking;
+import org.pollex.rules.rank.StockNoise;
 
 /** What can be made from a design. */
 public enum Output {
@@ -31,6 +34,8 @@ public enum Output {
     PICTURE("picture", "png"),
     /** The page that the client signs. */
     PROOF("proof", "pdf"),
+    /** Inks over materials at true size, for the client to choose from. */
+    COLOURWAYS("page of colourways", "pdf"),
     /** The findings, as a page to read and keep unless another format is wished. */
     REPORT("report of findings", "html");
 
@@ -55,7 +60,8 @@ public enum Output {
     /** What the file is called unless the user says otherwise. */
     public String nameFor(Path design, Wishes wishes) {
         String name = design.getFileName().toString().replaceFirst("\\.design$", "");
-        return name + (this == REPORT ? "-findings." : ".") + extension(wishes);
+        String kind = this == REPORT ? "-findings" : this == COLOURWAYS ? "-colourways" : "";
+        return name + kind + "." + extension(wishes);
     }
 
     /**
@@ -68,6 +74,9 @@ public enum Output {
             case PICTURE -> PngFile.bytes(MaterialPicture.of(known.printed(), wishes.picture()),
                     wishes.picture().dpi());
             case PROOF -> ProofPdf.of(known.printed(), known.findings(),
+                    JobFacts.of(design, known, LocalDate.now()), PageSize.A4);
+            case COLOURWAYS -> ColourwaysPdf.of(known.printed(), Ranking.of(known.printed(), suite.catalogues(),
+                    new StockNoise(known.printed(), suite.catalogues())),
                     JobFacts.of(design, known, LocalDate.now()), PageSize.A4);
             case REPORT -> report(design, known, suite, wishes.report(), millis);
         };

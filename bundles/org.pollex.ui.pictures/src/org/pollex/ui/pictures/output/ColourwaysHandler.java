@@ -1,0 +1,15 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.ui.pictures.output;
+
+/** Writes the page from which the client chooses inks and material. */
+public final class ColourwaysHandler extends OutputHandler {
+
+    public ColourwaysHandler() {
+        super(Output.COLOURWAYS);
+    }
+}
