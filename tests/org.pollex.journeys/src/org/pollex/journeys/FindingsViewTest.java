@@ -127,6 +127,38 @@ class FindingsViewTest {
         Window.page().hideView(view);
     }
 
+    /** Lines that are too small beside a large name are moved to the back by one click, and brought back by undo. */
+    @Test
+    void smallLinesMoveToTheBack() throws Exception {
+        Window.fill();
+        IViewPart view = Window.page().showView(FINDINGS);
+        DesignEditor editor = (DesignEditor) Window.open(Samples.band(folder, "band"));
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        Window.until("the first print is there", session::fresh);
+        Tree tree = tree(Window.window().getShell());
+        Window.until("the crowded side is listed", () -> item(tree, "times larger than fits") != null);
+        select(tree, item(tree, "times larger than fits"));
+        Window.idle();
+        Picture.take(Window.display(), "findings-crowded");
+        Button move = find(Window.window().getShell(), Button.class,
+                each -> each.getText().equals("Move the proposed marks to the other side"));
+        assertNotNull(move, "the remedy is not offered");
+        move.notifyListeners(SWT.Selection, new Event());
+        Window.until("the back has two lines", () -> session.design().getSides().size() == 2
+                && session.design().getSides().get(1).getLayers().get(0).getMarks().size() == 2);
+        Window.until("the print follows", session::fresh);
+        Window.until("the list follows", () -> item(tree, "times larger than fits") == null);
+        editor.page().fit();
+        Window.idle();
+        Picture.take(Window.display(), "findings-uncrowded");
+        assertTrue(session.known().orElseThrow().findings().stream().noneMatch(each ->
+                each.check().equals("crowded-side")));
+        session.history().undo();
+        Window.until("undo brings it back", () -> item(tree, "times larger than fits") != null);
+        assertEquals(1, session.design().getSides().size());
+        Window.page().hideView(view);
+    }
+
     /** Opens the menu of the tool bar and chooses a line of it. */
     private static void choose(IViewPart view, String label) {
         ActionContributionItem item = (ActionContributionItem) view.getViewSite().getActionBars().getToolBarManager()

@@ -7,14 +7,19 @@
 package org.pollex.journeys;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
@@ -39,6 +44,7 @@ import org.pollex.ui.pictures.AfarView;
 import org.pollex.ui.pictures.LoupeView;
 import org.pollex.ui.pictures.MockupView;
 import org.pollex.ui.pictures.RankView;
+import org.pollex.ui.pictures.SamplePhoto;
 import org.pollex.ui.pictures.TrueSizeView;
 import org.pollex.ui.pictures.WearView;
 
@@ -223,6 +229,69 @@ class PicturesTest {
         assertTrue(Files.readString(folder.resolve("wear.catalogue")).contains("3.5 mm from the tip after 9 h"));
         Window.idle();
         Picture.take(Window.display(), "pictures-wear-calibrated");
+    }
+
+    /** A pick 260 pixels wide, so 10 to the mm, whose ink is half gone 45 pixels above its tip. */
+    private Path photograph() throws Exception {
+        BufferedImage picture = new BufferedImage(400, 500, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = picture.createGraphics();
+        g.setColor(new Color(0x8a8580));
+        g.fillRect(0, 0, 400, 500);
+        g.setColor(new Color(0xf2c431));
+        g.fillPolygon(new int[] {70, 200, 330, 200}, new int[] {200, 60, 200, 480}, 4);
+        g.setColor(new Color(0x22304a));
+        g.fillPolygon(new int[] {110, 290, 219, 181}, new int[] {220, 220, 435, 435}, 4);
+        g.dispose();
+        Path file = folder.resolve("worn.png");
+        ImageIO.write(picture, "png", file.toFile());
+        return file;
+    }
+
+    /** Four clicks in a photograph measure the sample, by the width of the item. */
+    @Test
+    void aWornSampleIsMeasuredInAPhotograph() throws Exception {
+        open();
+        WearView view = (WearView) Window.page().showView(WearView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("the forecast is told", () -> view.told().contains("not calibrated"));
+        Path photograph = photograph();
+        Throwable[] wrong = new Throwable[1];
+        int[] read = new int[1];
+        Window.display().timerExec(50, new Runnable() {
+            @Override
+            public void run() {
+                if (Widgets.dialog("Calibrate the forecast of wear").isEmpty()) {
+                    Window.display().timerExec(50, this);
+                    return;
+                }
+                Shell shell = Widgets.dialog("Calibrate the forecast of wear").get();
+                try {
+                    SamplePhoto photo = Widgets.all(shell, SamplePhoto.class).get(0);
+                    photo.open(folder.resolve("seen.design").toString());
+                    Window.until("what is no photograph is refused", () -> photo.asks().contains("cannot be read"));
+                    photo.open(photograph.toString());
+                    Window.until("the photograph is shown", photo::isShown);
+                    Window.idle();
+                    double scale = Math.min(photo.getSize().x / 400.0, (photo.getSize().y - 26) / 500.0);
+                    for (int[] at : new int[][] {{70, 200}, {330, 200}, {200, 480}, {200, 435}}) {
+                        Window.mouse(photo, SWT.MouseDown, (int) Math.round(at[0] * scale),
+                                (int) Math.round(at[1] * scale) + 26, 1, 0);
+                        Window.mouse(photo, SWT.MouseUp, (int) Math.round(at[0] * scale),
+                                (int) Math.round(at[1] * scale) + 26, 1, 0);
+                    }
+                    Window.idle();
+                    Picture.take(Window.display(), "pictures-wear-photo");
+                    read[0] = Widgets.all(shell, Spinner.class).get(0).getSelection();
+                } catch (Exception | AssertionError e) {
+                    wrong[0] = e;
+                }
+                Widgets.press(shell, "Cancel");
+            }
+        });
+        Widgets.press(view.picture().getParent(), "Calibrate\u2026");
+        assertNull(wrong[0], () -> wrong[0].toString());
+        // a pixel of the small picture is about a quarter of a millimetre
+        assertEquals(45, read[0], 3);
+        assertFalse(Files.exists(folder.resolve("wear.catalogue")), "Cancel kept the sample");
     }
 
     /** Every ink over every material, best first, and sorted by material when its heading is pressed. */

@@ -73,6 +73,33 @@ final class Samples {
         return file;
     }
 
+    /** A large name, a web address and a tour on the front, too small to print beside it; the back is bare. */
+    static Path band(Path folder, String name) throws Exception {
+        Files.createDirectories(folder);
+        Path file = folder.resolve(name + ".design");
+        Design design = DesignFactory.eINSTANCE.createDesign();
+        design.setName("Tide Bell");
+        design.setProduct("standard-pick");
+        design.setMaterial("solid-yellow");
+        design.setMethod("pad-one-colour");
+        design.getInks().add("navy");
+        Layer front = side(design, "front");
+        front.getMarks().add(line("TIDE BELL", -6, 4.2));
+        front.getMarks().add(line("tidebell.example", -2, 1.3));
+        front.getMarks().add(line("tour of twenty harbours", 0, 1.3));
+        ModelFiles.DESIGNS.create(design, file);
+        return file;
+    }
+
+    private static TextLine line(String words, double y, double size) {
+        TextLine line = DesignFactory.eINSTANCE.createTextLine();
+        line.setText(words);
+        line.setInk("navy");
+        line.setSize(size);
+        line.setY(y);
+        return line;
+    }
+
     /** A design whose art is a net of 121 wavy rings, 0.12 mm thin at every place, with more than 10,000 corners. */
     static Path rings(Path folder, String name) throws Exception {
         StringBuilder net = new StringBuilder();

@@ -61,7 +61,7 @@ final class SplitWords {
                 failing.add(fails(group, split.crowding(group), " on the " + split.to()));
             }
         }
-        return failing.isEmpty() ? words + ", and everything holds."
+        return failing.isEmpty() ? words + ", and neither side is crowded any more."
                 : words + ". Still too small: " + together(failing, "; ") + ".";
     }
 

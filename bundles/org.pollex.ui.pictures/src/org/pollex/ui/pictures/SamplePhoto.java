@@ -29,7 +29,7 @@ import org.pollex.print.wear.WornSample;
  * item where it is widest, its tip, and where half of the ink is gone. A mark can be dragged to a better place. The
  * width of the item is the scale. The photograph is read in the background and nothing of it is kept.
  */
-final class SamplePhoto extends Canvas {
+public final class SamplePhoto extends Canvas {
 
     /** Photographs are shown no larger than this, so that a camera's pixels do not fill the memory. */
     private static final int LARGEST = 1600;
@@ -70,7 +70,7 @@ final class SamplePhoto extends Canvas {
     }
 
     /** Shows a photograph, once it is read. */
-    void open(String file) {
+    public void open(String file) {
         trouble = "Reading the photograph\u2026";
         redraw();
         Job job = new Job("Reading a photograph") {
@@ -112,12 +112,12 @@ final class SamplePhoto extends Canvas {
     }
 
     /** Whether a photograph is shown. */
-    boolean isShown() {
+    public boolean isShown() {
         return photo != null;
     }
 
     /** Where the next place is asked for, or what is wrong. */
-    String asks() {
+    public String asks() {
         if (photo == null) {
             return trouble.isEmpty() ? "Open a photograph taken straight from above, or type the distance." : trouble;
         }

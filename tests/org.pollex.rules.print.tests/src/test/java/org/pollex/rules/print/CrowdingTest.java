@@ -271,7 +271,7 @@ class CrowdingTest {
         crest();
         assertEquals("To hold its lettering the front would have to be 1.7 times larger than fits. Move "
                 + "\"left ear\", \"right ear\", \"Harbour Brass Band\" and 1 more to the back: what stays can then be "
-                + "1.53 times as large, and everything holds.", message());
+                + "1.53 times as large, and neither side is crowded any more.", message());
         layer.getMarks().clear();
         poster();
         assertEquals("To hold its lettering the front would have to be 1.9 times larger than fits. Move "
