@@ -12,9 +12,11 @@ import java.util.List;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.Entry;
 import org.pollex.model.catalogue.Family;
+import org.pollex.model.catalogue.GreyPatch;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.PhotoArea;
 import org.pollex.model.catalogue.Setting;
 import org.pollex.model.catalogue.Texture;
 import org.pollex.output.report.Plain;
@@ -80,8 +82,27 @@ final class EntryJson {
             json.name("kind").value(texture.getKind().getLiteral());
             Plain.number(json, "scale", texture.getScale());
             Plain.number(json, "amount", texture.getAmount());
+            Plain.text(json, "picture", texture.getPicture());
+            area(json, "crop", texture.getCrop());
+            area(json, "grey", texture.getGrey());
             json.endObject();
         }
+    }
+
+    private static void area(JsonWriter json, String name, PhotoArea area) throws IOException {
+        if (area == null) {
+            return;
+        }
+        json.name(name).beginObject();
+        Plain.number(json, "x", area.getX());
+        Plain.number(json, "y", area.getY());
+        Plain.number(json, "width", area.getWidth());
+        Plain.number(json, "height", area.getHeight());
+        json.name("unit").value(area.getUnit().getLiteral());
+        if (area instanceof GreyPatch grey) {
+            Plain.number(json, "lightness", grey.getLightness());
+        }
+        json.endObject();
     }
 
     static void ink(JsonWriter json, Ink ink) throws IOException {

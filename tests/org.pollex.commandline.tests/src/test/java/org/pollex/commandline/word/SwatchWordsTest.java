@@ -10,6 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -80,6 +84,20 @@ class SwatchWordsTest {
         studio.write("own.catalogue", studio.text("own.catalogue").replaceAll("<grey .*/>", ""));
         String said = studio.call("check", "a.design").out();
         assertEquals(1, said.split("The picture of shell has the mean colour", -1).length - 1, said);
+    }
+
+    @Test
+    void theListSaysWhatOfThePictureIsTaken() {
+        JsonArray materials = JsonParser.parseString(studio.call("list", "materials", "--json").out())
+                .getAsJsonArray();
+        JsonObject texture = materials.asList().stream().map(JsonElement::getAsJsonObject)
+                .filter(each -> each.get("id").getAsString().equals("shell")).findFirst().orElseThrow()
+                .getAsJsonObject("texture");
+        assertEquals("shell.png", texture.get("picture").getAsString());
+        assertEquals(104, texture.getAsJsonObject("crop").get("x").getAsDouble());
+        assertEquals("px", texture.getAsJsonObject("crop").get("unit").getAsString());
+        assertEquals("mm", texture.getAsJsonObject("grey").get("unit").getAsString());
+        assertEquals(Srgb.lab(GREY).l(), texture.getAsJsonObject("grey").get("lightness").getAsDouble(), 0.01);
     }
 
     @Test
