@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
@@ -37,6 +38,8 @@ import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
+import org.pollex.ui.pictures.RankView;
+import org.pollex.ui.pictures.WearView;
 
 /** Every view of ours in the dark: its words stand out from what is behind them, and a picture to look at. */
 class DarkViewsTest {
@@ -80,7 +83,12 @@ class DarkViewsTest {
                 "org.pollex.ui.pictures.wear", "org.pollex.ui.pictures.rank",
                 "org.pollex.app.help", "org.eclipse.ui.views.PropertySheet",
                 "org.eclipse.ui.views.ContentOutline")) {
-            Window.page().showView(id, null, IWorkbenchPage.VIEW_VISIBLE);
+            IViewPart view = Window.page().showView(id, null, IWorkbenchPage.VIEW_VISIBLE);
+            if (view instanceof RankView rank) {
+                Window.until("the ranking is there", 60_000, () -> rank.table().getItemCount() > 100);
+            } else if (view instanceof WearView wear) {
+                Window.until("the forecast is painted", wear::painted);
+            }
             Window.idle();
             Picture.take(Window.display(), "dark-" + id.substring(id.lastIndexOf('.') + 1));
             for (Control each : controls()) {

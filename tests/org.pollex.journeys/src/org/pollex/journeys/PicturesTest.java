@@ -184,11 +184,13 @@ class PicturesTest {
         Window.until("the forecast is painted", view::painted);
         Window.until("it is told", () -> view.told().contains("after 20 h of practice"));
         String before = view.told();
+        int measured = view.measured();
         view.slider().setSelection(200);
         view.slider().notifyListeners(SWT.Selection, new Event());
         Window.until("more hours are told", () -> view.told().contains("after 200 h"));
         Window.idle();
         Picture.take(Window.display(), "pictures-wear");
+        assertEquals(measured, view.measured(), "a step of the slider measured the print again");
         assertTrue(view.told().endsWith("(a model, not calibrated)") && !view.told().equals(before), view.told());
     }
 
@@ -299,10 +301,14 @@ class PicturesTest {
     void inksOverMaterialsRanked() throws Exception {
         open();
         RankView view = (RankView) Window.page().showView(RankView.ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        Window.until("it is said that work goes on", () -> view.getContentDescription().startsWith("Working\u2026"));
+        Window.idle();
+        Picture.take(Window.display(), "pictures-rank-working");
         Window.until("the ranking is there", () -> view.table().getItemCount() > 100);
         Window.until("its pictures are there", () -> view.table().getItem(0).getImage(0) != null);
         Window.idle();
         Picture.take(Window.display(), "pictures-rank");
+        assertEquals("", view.getContentDescription());
         assertTrue(view.table().getItem(0).getText(2).contains("reads well"), view.table().getItem(0).getText(2));
         view.table().getColumn(1).notifyListeners(SWT.Selection, new Event());
         String first = view.table().getItem(0).getText(1);

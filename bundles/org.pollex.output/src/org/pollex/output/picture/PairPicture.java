@@ -15,6 +15,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.print.InkRegion;
+import org.pollex.print.Overprint;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.item.ItemFace;
@@ -37,16 +38,11 @@ public final class PairPicture {
         List<Ink> own = Ranking.inks(printed);
         List<PrintedSide> sides = new ArrayList<>();
         for (PrintedSide side : printed.sides()) {
-            List<InkRegion> regions = side.regions().stream().map(region -> {
-                for (int i = 0; i < own.size() && i < pair.inks().size(); i++) {
-                    if (region.ink().equals(own.get(i).getId())) {
-                        return new InkRegion(pair.inks().get(i).getId(), region.rgb(), region.area());
-                    }
-                }
-                return region;
-            }).toList();
+            List<InkRegion> regions = side.regions().stream().map(each -> in(each, own, pair)).toList();
+            List<Overprint> overprints = side.overprints().stream().map(each -> new Overprint(each.laid().stream()
+                    .map(region -> in(region, own, pair)).toList(), each.area())).toList();
             sides.add(new PrintedSide(side.face(), regions, side.marks(), side.types(), side.matches(), side.rasters(),
-                    side.notices()));
+                    side.notices(), overprints, side.meant()));
         }
         Printed other = printed.with(pair.material(), pair.inks(), sides);
         ItemFace face = sides.isEmpty() ? printed.item().faces().get(0) : sides.get(0).face();
@@ -65,5 +61,15 @@ public final class PairPicture {
         g.drawImage(layer, 0, 0, null);
         g.dispose();
         return image;
+    }
+
+    /** A region in the ink that stands in for its own. */
+    private static InkRegion in(InkRegion region, List<Ink> own, Ranked pair) {
+        for (int i = 0; i < own.size() && i < pair.inks().size(); i++) {
+            if (region.ink().equals(own.get(i).getId())) {
+                return new InkRegion(pair.inks().get(i).getId(), region.rgb(), region.area());
+            }
+        }
+        return region;
     }
 }

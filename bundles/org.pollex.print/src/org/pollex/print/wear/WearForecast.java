@@ -31,10 +31,16 @@ public final class WearForecast {
     }
 
     private final WearRates rates;
-    private final List<Ink> inks = new ArrayList<>();
+    private final List<Ink> inks;
 
-    private WearForecast(Printed printed, WearRates rates) {
+    private WearForecast(List<Ink> inks, WearRates rates) {
+        this.inks = inks;
         this.rates = rates;
+    }
+
+    /** The forecast for a design; the rates are those on its material. */
+    public static WearForecast of(Printed printed, WearRates rates) {
+        List<Ink> inks = new ArrayList<>();
         FilmThickness thickness = FilmThickness.of(printed);
         for (PrintedSide side : printed.sides()) {
             WearGrid grid = WearGrid.of(side.face());
@@ -45,11 +51,12 @@ public final class WearForecast {
                 }
             }
         }
+        return new WearForecast(List.copyOf(inks), rates);
     }
 
-    /** The forecast for a design; the rates are those on its material. */
-    public static WearForecast of(Printed printed, WearRates rates) {
-        return new WearForecast(printed, rates);
+    /** The same print at other rates, such as for another use; its areas and their field are not measured again. */
+    public WearForecast with(WearRates other) {
+        return new WearForecast(inks, other);
     }
 
     /** What each ink of each side has lost after some hours. */

@@ -51,6 +51,7 @@ public final class RankView extends ViewPart {
 
     private static final int HEIGHT = 56;
     private static final long PAUSE = 200;
+    private static final String WORKING = "Working\u2026 every ink is held against every material.";
     private static final Comparator<Ranked> BEST = Comparator.comparingDouble(Ranked::score).reversed();
 
     private Table table;
@@ -110,11 +111,25 @@ public final class RankView extends ViewPart {
     }
 
     private void follow() {
-        Optional<Known> known = active.known();
-        setContentDescription(known.isEmpty() ? "Open a design to rank inks over materials for it." : "");
-        if (known.isEmpty() || known.get() == shown || !getSite().getPage().isPartVisible(this)) {
+        if (table.isDisposed()) {
             return;
         }
+        Optional<Known> known = active.known();
+        if (known.isEmpty()) {
+            if (job != null) {
+                job.cancel();
+            }
+            shown = null;
+            ranking = List.of();
+            fill();
+            say(active.session().isEmpty() ? "Open a design to rank inks over materials for it."
+                    : active.session().get().trouble().orElse("The design is being checked; its ranking follows."));
+            return;
+        }
+        if (known.get() == shown || !getSite().getPage().isPartVisible(this)) {
+            return;
+        }
+        say(WORKING);
         shown = known.get();
         Suite suite = active.session().map(DesignSession::suite).orElseThrow();
         if (job != null) {
@@ -151,13 +166,23 @@ public final class RankView extends ViewPart {
                         drawn.clear();
                         drawn.addAll(pictures);
                         fill();
+                        say("");
                     }
                 });
             }
         } catch (RuntimeException e) {
             ILog.of(RankView.class).error("Ranking inks over materials", e);
+            if (!table.isDisposed()) {
+                table.getDisplay().asyncExec(() -> say("The ranking failed; what went wrong is in the log."));
+            }
         }
         return Status.OK_STATUS;
+    }
+
+    private void say(String sentence) {
+        if (!table.isDisposed()) {
+            setContentDescription(sentence);
+        }
     }
 
     private void fill() {

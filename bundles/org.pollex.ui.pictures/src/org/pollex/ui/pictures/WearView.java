@@ -45,10 +45,15 @@ public final class WearView extends PictureView {
     private static final double MM_PER_INCH = 25.4;
     private static final double ROOM = 4;
 
+    private record Measured(Known known, PictureOptions options, WearForecast forecast, WearPicture picture) {
+    }
+
     private volatile int hours = 20;
     private volatile Use use = Use.PRACTICE;
     private volatile Suite suite;
     private volatile Path file;
+    private Measured kept;
+    private int times;
     private Label told;
     private Scale slider;
     private Button calibrate;
@@ -136,6 +141,9 @@ public final class WearView extends PictureView {
         if (active() != null) {
             suite = active().session().map(DesignSession::suite).orElse(null);
             file = active().session().map(DesignSession::file).orElse(null);
+            if (suite == null) {
+                forget();
+            }
         }
         super.follow();
     }
@@ -153,7 +161,8 @@ public final class WearView extends PictureView {
         Use how = use;
         CheckContext context = CheckContext.of(known.printed(), near(now, path).catalogues());
         WearRates rates = Uses.rates(context, how);
-        double lost = WearForecast.of(known.printed(), rates).lost(after);
+        Measured print = measured(known, PictureOptions.of((int) (scale * MM_PER_INCH)).on(backdrop), rates);
+        double lost = print.forecast.with(rates).lost(after);
         String words = Measures.percent(lost) + " gone after " + after + " h of " + how.getLiteral() + " ("
                 + Calibration.words(Calibration.of(context)) + ")";
         told.getDisplay().asyncExec(() -> {
@@ -162,7 +171,26 @@ public final class WearView extends PictureView {
                 told.requestLayout();
             }
         });
-        return WearPicture.of(known.printed(), PictureOptions.of((int) (scale * MM_PER_INCH)).on(backdrop), rates,
-                Uses.coat(context), after);
+        return print.picture.after(rates, Uses.coat(context), after);
+    }
+
+    /** What does not depend on hours and use; measured again only when the print or the view is another. */
+    private synchronized Measured measured(Known known, PictureOptions options, WearRates rates) {
+        boolean samePrint = kept != null && kept.known == known;
+        if (!samePrint || !kept.options.equals(options)) {
+            kept = new Measured(known, options, samePrint ? kept.forecast
+                    : WearForecast.of(known.printed(), rates), new WearPicture(known.printed(), options));
+            times++;
+        }
+        return kept;
+    }
+
+    private synchronized void forget() {
+        kept = null;
+    }
+
+    /** How often a print was measured and drawn anew; a step of the slider does neither. */
+    public synchronized int measured() {
+        return times;
     }
 }
