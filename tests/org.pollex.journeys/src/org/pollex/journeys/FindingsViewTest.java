@@ -232,17 +232,29 @@ class FindingsViewTest {
         Picture.take(Window.display(), "findings-none-fits");
         search.setText("");
         Window.idle();
+        anew.setFocus();
         select(anew, item(anew, "0.12 mm wide over 11"), anew.getItem(1).getItem(0));
         again.getViewSite().getActionBars().getGlobalActionHandler(ActionFactory.COPY.getId()).run();
-        Clipboard clipboard = new Clipboard(Window.display());
-        String copied = (String) clipboard.getContents(TextTransfer.getInstance());
-        clipboard.dispose();
+        String copied = clipboard();
         List<String> rows = copied.lines().toList();
         assertEquals(2, rows.size(), copied);
         assertTrue(rows.get(0).startsWith("sorted.design\terror\tfront\tA line of navy is only 0.12 mm wide over 11")
                 && rows.get(0).contains("\t0.12 mm\t0.15 mm\tx "), copied);
         assertTrue(rows.get(1).contains("\tback\t"), copied);
+        search.setText("navy");
+        search.selectAll();
+        search.setFocus();
+        again.getViewSite().getActionBars().getGlobalActionHandler(ActionFactory.COPY.getId()).run();
+        assertEquals("navy", clipboard(), "the key for copying does not copy the words of the filter");
+        search.setText("");
         Window.page().hideView(again);
+    }
+
+    private static String clipboard() {
+        Clipboard clipboard = new Clipboard(Window.display());
+        String copied = (String) clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        return copied;
     }
 
     @Test

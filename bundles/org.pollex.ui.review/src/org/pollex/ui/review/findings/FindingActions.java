@@ -22,6 +22,7 @@ import org.eclipse.jface.action.Separator;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
@@ -99,6 +100,11 @@ final class FindingActions {
     }
 
     private void copy() {
+        if (page.getWorkbenchWindow().getShell().getDisplay().getFocusControl() instanceof Text field) {
+            // the key is that of the whole view; in the field of the filter it is about the words there
+            field.copy();
+            return;
+        }
         List<Found> all = selected.get();
         if (all.isEmpty()) {
             say.accept("Select findings to copy them.");

@@ -41,7 +41,8 @@ class PairPictureTest {
         PrintedSide side = plain.sides().get(0);
         List<InkRegion> regions = side.regions();
         PrintedSide over = new PrintedSide(side.face(), regions, side.marks(), side.types(), side.matches(),
-                side.rasters(), side.notices(), List.of(new Overprint(regions, left.intersection(right))), side.meant());
+                side.rasters(), side.notices(), List.of(new Overprint(regions, left.intersection(right))),
+                side.meant());
         return plain.with(plain.material(), plain.inks(), List.of(over));
     }
 
