@@ -102,7 +102,7 @@ final class RandomModels {
 
     private String text(EAttribute attribute) {
         return switch (attribute.getName()) {
-            case "sha256" -> Hashes.sha256(new byte[] {(byte) next++});
+            case "sha256", "made" -> Hashes.sha256(new byte[] {(byte) next++});
             case "ground", "colour" -> String.format("#%06x", random.nextInt(0x1000000));
             default -> TEXTS[random.nextInt(TEXTS.length)];
         };
