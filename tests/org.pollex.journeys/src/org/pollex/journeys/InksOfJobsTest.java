@@ -36,6 +36,7 @@ import org.pollex.making.job.JobFacts;
 import org.pollex.making.job.JobMaker;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
+import org.pollex.model.catalogue.CatalogueFactory;
 import org.pollex.model.design.Design;
 import org.pollex.model.job.Use;
 import org.pollex.model.store.ModelFiles;
@@ -115,11 +116,13 @@ class InksOfJobsTest {
         }
     }
 
-    /** A job elsewhere on the disk keeps inks of its own, in its own folder. */
+    /** A job elsewhere keeps inks of its own, in its own folder; a file of other entries is none of inks. */
     @Test
     void aJobElsewhereHasItsOwnInks() throws Exception {
         Path elsewhere = folder.resolve("lamp-rock");
         make(elsewhere);
+        ModelFiles.CATALOGUES.create(CatalogueFactory.eINSTANCE.createCatalogue(),
+                elsewhere.resolve("materials.catalogue"));
         Window.page().showView(JobsView.ID);
         Window.until("the job is listed", () -> Widgets.texts(Widgets.tree(JobsView.ID)).stream()
                 .anyMatch(each -> each.startsWith("Lamp Rock")));

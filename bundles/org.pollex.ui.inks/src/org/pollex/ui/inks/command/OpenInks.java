@@ -40,7 +40,8 @@ import org.pollex.rules.wear.Calibration;
 
 /**
  * Opens the catalogue of the studio, in the folder of its jobs; with {@code here}, the one in the folder of the
- * selected job. A catalogue that is not there yet is made without entries, which changes nothing for any design.
+ * selected job: {@code studio.catalogue}, else the first that has inks. Where there is none, one without entries is
+ * made, which changes nothing for any design.
  */
 public final class OpenInks extends AbstractHandler implements IExecutableExtension {
 
@@ -88,21 +89,32 @@ public final class OpenInks extends AbstractHandler implements IExecutableExtens
 
     private static IFile file(IContainer folder, IProgressMonitor monitor) throws CoreException, StoreException {
         folder.refreshLocal(IResource.DEPTH_ONE, monitor);
-        Optional<IFile> there = Arrays.stream(folder.members()).filter(IFile.class::isInstance).map(IFile.class::cast)
-                .filter(each -> ENDING.equals(each.getFileExtension()) && !each.getName().startsWith(".")
-                        && !each.getName().equals(Calibration.FILE))
-                .min(Comparator.comparing((IFile each) -> !each.getName().equals("studio." + ENDING))
-                        .thenComparing(IFile::getName));
+        IFile file = folder.getFile(IPath.fromOSString("studio." + ENDING));
+        Optional<IFile> there = file.exists() ? Optional.of(file) : Arrays.stream(folder.members())
+                .filter(IFile.class::isInstance).map(IFile.class::cast).filter(OpenInks::holdsInks)
+                .min(Comparator.comparing(IFile::getName));
         if (there.isPresent()) {
             return there.get();
         }
-        IFile file = folder.getFile(IPath.fromOSString("studio." + ENDING));
         Path path = file.getLocation().toPath();
         Catalogue empty = CatalogueFactory.eINSTANCE.createCatalogue();
         empty.setName(folder.getType() == IResource.PROJECT ? "The studio's own" : "Of the job " + folder.getName());
         ModelFiles.CATALOGUES.create(empty, path);
         file.refreshLocal(IResource.DEPTH_ZERO, monitor);
         return file;
+    }
+
+    /** Whether a file is a catalogue that has inks; a studio may keep other entries in files of their own. */
+    private static boolean holdsInks(IFile file) {
+        if (!ENDING.equals(file.getFileExtension()) || file.getName().startsWith(".")) {
+            return false;
+        }
+        try {
+            return !ModelFiles.CATALOGUES.load(file.getLocation().toPath()).getInks().isEmpty();
+        } catch (StoreException e) {
+            // what cannot be read is told wherever it is used
+            return false;
+        }
     }
 
     private static void edit(IWorkbenchWindow window, IFile file) {
