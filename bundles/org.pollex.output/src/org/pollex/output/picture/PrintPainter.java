@@ -24,14 +24,15 @@ import org.pollex.output.drawing.Shapes;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.SeenThrough;
 import org.pollex.print.ShownArea;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.stock.Stock;
 
 /**
  * Paints the surface of a face and the print on it: on a plain material in one colour for each ink, on a patterned one
- * pixel by pixel, the film of each ink laid on what lies below it. Colour whose white ends short of its edge shows a
- * rim of itself on the bare stock.
+ * pixel by pixel, the film of each ink laid on what lies below it. Through clear stock the print of the other face is
+ * seen. Colour whose white ends short of its edge shows a rim of itself on the bare stock.
  */
 final class PrintPainter {
 
@@ -58,10 +59,21 @@ final class PrintPainter {
         Shape outline = place.createTransformedShape(Shapes.path(face.area()));
         fill(g, ground, outline, Srgb.of(tones.ground()), UnaryOperator.identity());
         g.setComposite(AlphaComposite.SrcAtop);
+        List<SeenThrough> behind = SeenThrough.on(printed, tones, face.name());
+        for (SeenThrough part : behind) {
+            fill(g, ground, shape(part.area(), face, place), Srgb.of(part.over(tones.ground())), part::over);
+        }
         PrintedSide side = printed.side(face.name()).orElse(null);
         if (side != null) {
             for (ShownArea part : printed.underbase().shown(side)) {
-                fill(g, ground, shape(part.area(), face, place), Srgb.of(tones.of(part)), tones.laid(part)::quick);
+                Shape shape = shape(part.area(), face, place);
+                fill(g, ground, shape, Srgb.of(tones.of(part)), tones.laid(part)::quick);
+                for (SeenThrough seen : behind) {
+                    g.setClip(shape(seen.area(), face, place));
+                    fill(g, ground, shape, Srgb.of(tones.laid(part).over(seen.over(tones.ground()))),
+                            stock -> tones.laid(part).quick(seen.over(stock)));
+                    g.setClip(null);
+                }
             }
         }
         g.dispose();

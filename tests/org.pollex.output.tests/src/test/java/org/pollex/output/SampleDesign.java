@@ -20,6 +20,7 @@ import org.pollex.geometry.outline.Outline;
 import org.pollex.geometry.outline.RoundedTriangle;
 import org.pollex.model.LabColour;
 import org.pollex.model.catalogue.CatalogueFactory;
+import org.pollex.model.catalogue.Face;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
@@ -76,6 +77,12 @@ public final class SampleDesign {
         return this;
     }
 
+    /** How clear the material is, 0 to 1; the front is seen from the front and the back from behind. */
+    public SampleDesign clear(double translucency) {
+        material.setTranslucency(translucency);
+        return this;
+    }
+
     public SampleDesign named(String text) {
         name = text;
         return this;
@@ -121,6 +128,12 @@ public final class SampleDesign {
         product.setId("standard-pick");
         product.setName("Standard pick");
         product.setThickness(0.81);
+        for (String face : List.of("front", "back")) {
+            Face printed = CatalogueFactory.eINSTANCE.createFace();
+            printed.setName(face);
+            printed.setMirrored(face.equals("back"));
+            product.getFaces().add(printed);
+        }
         Item item = new Item(product, width, height, List.of(face("front"), face("back")));
         List<PrintedSide> sides = new ArrayList<>();
         add(sides, item, "front", front);

@@ -62,6 +62,24 @@ class MaterialPictureTest {
         near(SampleDesign.WHITE_OVER_BLACK, at(image, x, 4 + 15.5 - 4));
     }
 
+    /** A square on the right of the back lies on the left of the front, under the front's own print. */
+    @Test
+    void showsTheOtherSideThroughClearStockTurnedRound() {
+        SampleDesign design = new SampleDesign().material("Clear", "92 0 1")
+                .ink("black", "Black", "17 0 1", "14 0 0")
+                .front("signal-red", 0xc02020, SampleDesign.box(-1.5, -9, 3, 3))
+                .back("black", 0, SampleDesign.box(3, -2, 4, 4));
+        int bare = at(MaterialPicture.of(design.printed(), PictureOptions.of(DPI)), 4 + 13 - 5, 4 + 15.5);
+        BufferedImage clear = MaterialPicture.of(design.clear(0.9).printed(), PictureOptions.of(DPI));
+        double l = Srgb.lab(at(clear, 4 + 13 - 5, 4 + 15.5)).l();
+        assertTrue(Srgb.lab(bare).l() > 90, "bare stock of an opaque material at L* " + Srgb.lab(bare).l());
+        assertTrue(l > 20 && l < 50, "the back's black through clear stock at L* " + l);
+        assertEquals(bare, at(clear, 4 + 13 + 5, 4 + 15.5));
+        double back = 4 + 26 + 4 + 13;
+        assertTrue(Srgb.lab(at(clear, back + 5, 4 + 15.5)).l() < 20);
+        assertTrue(Srgb.lab(at(clear, back, 4 + 15.5 - 7.5)).a() > 30, "the front's red through the stock");
+    }
+
     @Test
     void leavesOutWhatFallsOffTheItem() {
         SampleDesign far = new SampleDesign().front("white", 0, SampleDesign.box(-40, -40, 80, 80));

@@ -60,7 +60,7 @@ class ShippedDataTest {
                 "raster-coarse", "art-unsupported", "busy-ground", "underbase-missing",
                 "underbase-sliver", "underbase-rim",
                 "register-tight", "felt-ink", "coat-wears-through", "short-lived-stock",
-                "reads-negative"),
+                "reads-negative", "shows-through"),
                 new TreeSet<>(suite.checks().stream().map(CheckEntry::id).toList()));
     }
 
