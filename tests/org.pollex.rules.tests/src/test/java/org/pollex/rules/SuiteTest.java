@@ -87,6 +87,8 @@ class SuiteTest {
         assertEquals(20, suite.item("tile-20").width());
         Suite known = suite.near(job);
         assertSame(known, suite.near(job));
+        assertEquals(30, suite.nearWithout(job.resolve("ferry.catalogue")).item("tile-20").width());
+        assertEquals(40, suite.nearWithout(job.resolve("new.catalogue")).item("tile-20").width());
         studio("jobs/ferry/ferry.catalogue", 45.5);
         assertNotSame(known, suite.near(job));
         assertEquals(45.5, suite.near(job).item("tile-20").width());
