@@ -34,11 +34,13 @@ final class RetoneChoice {
     private RetoneStyle style = RetoneStyle.USUAL;
     private String name = "";
 
-    RetoneChoice(Path source, Design design, Catalogues known) {
+    /** @param ownMaterial  whether to begin with the material of the design, and not with one of the other lightness */
+    RetoneChoice(Path source, Design design, Catalogues known, boolean ownMaterial) {
         this.source = source;
         this.design = design;
         this.known = known;
-        this.material = opposite();
+        this.material = (ownMaterial ? known.material(design.getMaterial()) : Optional.<Material>empty())
+                .orElseGet(this::opposite);
     }
 
     /** The plainest material of the other lightness: the one that differs most from the one of the design. */
@@ -97,7 +99,8 @@ final class RetoneChoice {
     /** A name for the sibling: that of its source and of the material. */
     String suggestion() {
         String file = source.getFileName().toString();
-        return file.substring(0, file.lastIndexOf('.')) + " " + EntryNames.of(material);
+        return file.substring(0, file.lastIndexOf('.')) + " "
+                + (material.getId().equals(design.getMaterial()) ? "re-toned" : EntryNames.of(material));
     }
 
     /** Where the sibling will be. */

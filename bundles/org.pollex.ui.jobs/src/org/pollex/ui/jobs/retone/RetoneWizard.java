@@ -34,20 +34,29 @@ public final class RetoneWizard extends Wizard {
     private final Path source;
     private final RetoneChoice choice;
 
-    private RetoneWizard(Path source, Design design, Suite suite) {
+    private RetoneWizard(Path source, RetoneChoice choice) {
         this.source = source;
-        this.choice = new RetoneChoice(source, design, suite.catalogues());
+        this.choice = choice;
         setWindowTitle("Re-tone for another material");
         setNeedsProgressMonitor(true);
     }
 
-    /** Reads a design in the background, then opens the wizard for it. */
+    /** Reads a design in the background, then opens the wizard for it with a material of the other lightness. */
     public static void open(Shell shell, Path source) {
+        open(shell, source, false);
+    }
+
+    /** The same for a design that was given a material for which its art was not drawn. */
+    public static void openForOwnMaterial(Shell shell, Path source) {
+        open(shell, source, true);
+    }
+
+    private static void open(Shell shell, Path source, boolean ownMaterial) {
         RetoneWizard[] wizard = new RetoneWizard[1];
         Work.start("Reading " + source.getFileName(), monitor -> {
             Design design = ModelFiles.DESIGNS.load(source);
             Suite near = StudioSuite.get().near(source.toAbsolutePath().getParent());
-            wizard[0] = new RetoneWizard(source, design, near);
+            wizard[0] = new RetoneWizard(source, new RetoneChoice(source, design, near.catalogues(), ownMaterial));
         }, () -> {
             if (!shell.isDisposed()) {
                 WizardDialog dialog = new WizardDialog(shell, wizard[0]);
