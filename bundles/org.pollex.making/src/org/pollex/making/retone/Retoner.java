@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.Art;
@@ -43,7 +42,7 @@ import org.pollex.print.retone.RetoneStyle;
 /**
  * Makes the sibling of a design for another material. One light ink on a darker material gets art of its own, written
  * beside the source, which is not touched; one dark ink on a lighter material keeps the art; several inks are matched
- * anew, bare stock among them; full colour keeps the art where white lies below. The sibling names the design that it
+ * anew, bare stock among them, with white for what showed white; full colour keeps the art where white lies below. The sibling names the design that it
  * was made from and notes which art, so that {@link Renewal} can carry a later change over.
  */
 public final class Retoner {
@@ -116,7 +115,8 @@ public final class Retoner {
         OpenDesign open = desk.open(from);
         Catalogues known = catalogues(order);
         Ground ground = Ground.of(known, order.material());
-        List<Ink> inks = inks(open, known, ground, order);
+        List<Ink> own = open.printed().inks();
+        List<Ink> inks = order.ink().isEmpty() && own.size() > 1 ? own : inks(open, known, ground, order);
         Design flip = EcoreUtil.copy(open.design());
         exchange(flip, ground, inks);
         Map<Placement, Art> arts = new HashMap<>();
@@ -168,16 +168,22 @@ public final class Retoner {
         sibling.setRetonedFrom(link(from, to));
         List<String> told = new ArrayList<>();
         Map<Placement, Path> art = new HashMap<>();
-        if (inks.size() == 1 && !method.isFullColour()) {
-            OneInk one = new OneInk(session, from, open, ground, inks.get(0), order.style(), work);
+        MadeArt made = new MadeArt(session, from, open, work);
+        if (!method.isFullColour() && (inks.size() == 1 || SeveralInks.suits(ground))) {
+            SeveralInks several = new SeveralInks(made, ground, inks, order.style());
+            Maker maker = inks.size() == 1 ? new OneInk(made, ground, inks.get(0), order.style())::retone
+                    : several::retone;
             for (Side side : sibling.getSides()) {
                 Geometry safe = open.printed().item().face(side.getName()).orElseThrow().safe();
                 for (Mark mark : Marks.of(side)) {
                     if (stopped.getAsBoolean()) {
                         throw new CancellationException();
                     }
-                    told.add(side.getName() + ", " + one.retone(mark, safe, art));
+                    told.add(side.getName() + ", " + maker.retone(mark, safe, art));
                 }
+            }
+            if (inks.size() > 1 && !several.used().isEmpty()) {
+                sibling.getInks().removeIf(ink -> !several.used().contains(ink));
             }
         } else {
             Marks.placements(sibling).forEach(placement -> placement.getAssignments().clear());
@@ -186,7 +192,13 @@ public final class Retoner {
         }
         note(sibling, open.design(), art, order.style());
         return new RetoneDraft(desk, from, sibling, art, told, ground.material().getId() + " in " + (inks.isEmpty()
-                ? "full colour" : inks.stream().map(Ink::getId).collect(Collectors.joining(", "))), work);
+                ? "full colour" : String.join(", ", sibling.getInks())), work);
+    }
+
+    /** Changes a mark of the sibling on a face with a safe zone; tells what was done. */
+    @FunctionalInterface
+    private interface Maker {
+        String retone(Mark mark, Geometry safe, Map<Placement, Path> art) throws Refusal;
     }
 
     private static void exchange(Design design, Ground ground, List<Ink> inks) {
@@ -228,7 +240,7 @@ public final class Retoner {
         }
         List<Ink> own = open.printed().inks();
         if (own.size() > 1) {
-            return own;
+            return SeveralInks.suits(ground) ? SeveralInks.choose(own, known.inks(), ground, method) : own;
         }
         return List.of(ground.strongest(known.inks()).orElseThrow(
                 () -> Refusal.wrongUse("No catalogue has an ink with a colour; add one.")));

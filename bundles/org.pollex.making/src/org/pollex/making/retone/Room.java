@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.model.design.Placement;
 import org.pollex.print.ColourArea;
+import org.pollex.rules.Measures;
 
 /**
  * Does a line round art that filled its safe zone still fit into it, and if not, how much smaller must the art be?
@@ -42,6 +43,12 @@ final class Room {
         }
         double reach = before.getBoundary().distance(before.getCentroid());
         return Math.max(LEAST, 1 - (grown + TOLERANCE) / reach);
+    }
+
+    /** What is told of art that was made smaller; empty when it was not. */
+    static String said(double smaller) {
+        return smaller < 1 ? " It is " + Measures.number(100 * (1 - smaller), 0)
+                + " % smaller, to make room for the line round it." : "";
     }
 
     /** Makes a mark smaller about the middle of its art. */

@@ -8,6 +8,8 @@ package org.pollex.print.retone;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.PixelGrid;
@@ -73,6 +75,36 @@ public final class OneLightInk {
             return new Retoned(Polygons.empty(), 50, List.of(), List.of());
         }
         return new OneLightInk(some, paper, limits, style).run();
+    }
+
+    /**
+     * The lines alone that a light ink adds to art whose other colours print in inks of their own: keylines round dark
+     * masses, and dark lines that stand free on the ground.
+     *
+     * @param areas   its colours, not overlapping, at the size at which it prints
+     * @param paper   colour of the ground it was drawn for; where the art encloses it, it is light
+     * @param light   colours that show light on the ground, 0xRRGGBB; all others are dark
+     * @return valid, mm; empty when nothing dark has to be kept from melting into the ground
+     */
+    public static Geometry lines(List<ColourArea> areas, int paper, RetoneLimits limits, RetoneStyle style,
+            Set<Integer> light) {
+        List<ColourArea> some = areas.stream().filter(area -> !area.area().isEmpty()).toList();
+        return some.isEmpty() ? Polygons.empty() : new OneLightInk(some, paper, limits, style).lines(
+                c -> c >= some.size() || some.get(c).rgb() == paper || light.contains(some.get(c).rgb()));
+    }
+
+    private Geometry lines(IntPredicate shows) {
+        boolean[] light = labels.where(c -> c >= 0 && shows.test(c));
+        boolean[] dark = labels.where(c -> c >= 0 && !shows.test(c));
+        if (Pixels.count(dark) == 0) {
+            return Polygons.empty();
+        }
+        boolean[] outside = labels.where(c -> c == Labels.OUTSIDE);
+        DarkParts parts = new DarkParts(dark, light, outside, frame, limits);
+        boolean[] ink = Pixels.or(keyline(parts, dark, light), parts.free);
+        boolean[] meant = Pixels.minus(Pixels.not(ink), outside);
+        Geometry traced = Tracer.of(new PixelRepair(frame, limits, meant).repaired(ink), frame);
+        return new EdgeRepair(limits, traced).repaired();
     }
 
     private Retoned run() {

@@ -10,11 +10,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,12 +123,36 @@ class RetoneWordTest {
     }
 
     @Test
-    void matchesSeveralInksAnewWithBareStockAmongThem() throws Exception {
+    void matchesSeveralInksAnewAndPrintsWhatWasWhite() throws Exception {
+        studio.write("flag.svg", Studio.svg(16, 16, "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" "
+                + "fill=\"#14235a\"/><circle cx=\"8\" cy=\"8\" r=\"4\" fill=\"#ffffff\"/>"
+                + "<circle cx=\"8\" cy=\"8\" r=\"2\" fill=\"#c0392b\"/>"));
         studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
-                "pad-spot", "--ink", "yellow", "--ink", "black", "--front", "face.svg");
+                "pad-spot", "--ink", "navy", "--ink", "red", "--ink", "black", "--front", "flag.svg");
         Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
         assertEquals(0, answer.code(), answer.err());
-        assertTrue(answer.out().contains("for solid-black in yellow, black"), answer.out());
+        assertTrue(answer.out().contains("for solid-black in white, red"), answer.out());
+        assertTrue(answer.out().contains("what the material comes nearest to stays bare"), answer.out());
+        assertTrue(answer.out().contains("Lines in white keep dark parts"), answer.out());
+        assertEquals(List.of("white", "red"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());
+        Map<String, String> choices = new TreeMap<>();
+        mark("b.design").getAssignments().forEach(each -> choices.put(each.getColour(), each.getInk()));
+        assertEquals("bare", choices.get("#14235a"));
+        assertEquals("white", choices.get("#ffffff"));
+        assertEquals("red", choices.get("#c0392b"));
+        assertEquals(4, choices.size(), "and a colour for the lines: " + choices);
+        assertTrue(choices.containsValue("white"));
+        String check = studio.call("check", "b.design").out();
+        assertFalse(check.contains("error"), check);
+    }
+
+    @Test
+    void keepsTheArtOfSeveralInksOnALightMaterial() throws Exception {
+        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
+                "pad-spot", "--ink", "yellow", "--ink", "black", "--front", "face.svg");
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-cream", "--out", "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(answer.out().contains("for solid-cream in yellow, black"), answer.out());
         assertTrue(answer.out().contains("stays bare where the material is nearer"), answer.out());
         assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
     }

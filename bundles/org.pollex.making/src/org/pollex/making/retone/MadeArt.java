@@ -1,0 +1,96 @@
+/*
+ * Copyright (c) 2026 The Pollex contributors.
+ * This program and the accompanying materials are made available under the terms of the
+ * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.pollex.making.retone;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.pollex.artwork.ArtException;
+import org.pollex.colour.Srgb;
+import org.pollex.making.desk.OpenDesign;
+import org.pollex.making.session.ExitCode;
+import org.pollex.making.session.Refusal;
+import org.pollex.making.session.SafeOutput;
+import org.pollex.making.session.Session;
+import org.pollex.model.design.Assignment;
+import org.pollex.model.design.DesignFactory;
+import org.pollex.model.design.Placement;
+import org.pollex.print.ColourArea;
+import org.pollex.print.DesignPrinter;
+import org.pollex.print.PrintException;
+import org.pollex.print.ShippedLettering;
+import org.pollex.print.item.ItemException;
+import org.pollex.rules.Suite;
+
+/**
+ * Reads the art of a source as areas of colour and takes art made from it, on its way to the sibling.
+ *
+ * @param from  file of the source
+ * @param work  folder for the art that is made
+ */
+record MadeArt(Session session, Path from, OpenDesign open, Path work) {
+
+    private static final int WHITE = 0xffffff;
+
+    /** The colours of the art of a placement at the size at which it prints, not overlapping. */
+    List<ColourArea> colours(Placement placement) throws Refusal {
+        Suite suite = session.suiteNear(from.getParent());
+        try {
+            return new DesignPrinter(suite.item(open.design().getProduct()), open.printed().material(),
+                    open.printed().method(), open.printed().inks(), suite.artBeside(from), new ShippedLettering())
+                    .colours(placement);
+        } catch (ItemException | PrintException e) {
+            throw new Refusal(ExitCode.UNREADABLE, session.shown(from) + ": " + e.getMessage(), e);
+        } catch (ArtException e) {
+            throw new Refusal(ExitCode.UNREADABLE, e.getMessage(), e);
+        }
+    }
+
+    /** The colour of the ground that the art of a placement was drawn for, 0xRRGGBB. */
+    static int paper(Placement placement) {
+        return Optional.ofNullable(placement.getGround()).map(Srgb::parse)
+                .filter(rgb -> rgb.isPresent()).map(rgb -> rgb.getAsInt()).orElse(WHITE);
+    }
+
+    /**
+     * Writes art that was made for a placement.
+     *
+     * @param number  of the piece, so that pieces of one name do not meet
+     * @param suffix  of its name, after that of its source
+     */
+    Path write(Placement placement, int number, String suffix, byte[] svg) throws Refusal {
+        String source = placement.getArt().substring(placement.getArt().lastIndexOf('/') + 1);
+        int dot = source.lastIndexOf('.');
+        Path file = work.resolve(number + "/" + (dot > 0 ? source.substring(0, dot) : source) + "-" + suffix
+                + ".svg");
+        try {
+            Files.createDirectories(file.getParent());
+            return Files.write(file, svg);
+        } catch (IOException e) {
+            throw new Refusal(ExitCode.NOT_WRITTEN, file + ": cannot be written (" + SafeOutput.reason(e)
+                    + "); check the room on the disk.", e);
+        }
+    }
+
+    /** Has a placement show art at its true size, all of whose colours are chosen by {@link #assign}. */
+    static void show(Placement placement) {
+        placement.setScale(1);
+        placement.setGround("none");
+        placement.setLeaveOut(0);
+        placement.getAssignments().clear();
+    }
+
+    /** Has a colour of the art print in an ink, or stay bare. */
+    static void assign(Placement placement, String colour, String ink) {
+        Assignment assignment = DesignFactory.eINSTANCE.createAssignment();
+        assignment.setColour(colour);
+        assignment.setInk(ink);
+        placement.getAssignments().add(assignment);
+    }
+}
