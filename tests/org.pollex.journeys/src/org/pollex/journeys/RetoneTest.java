@@ -157,7 +157,7 @@ class RetoneTest {
         Picture.take(Window.display(), "retone-wizard-inks");
         List<Table> tables = Widgets.all(shell, Table.class);
         for (int i = 0; i < tables.get(1).getItemCount(); i++) {
-            if (tables.get(1).getItem(i).getText().equals("white")) {
+            if (tables.get(1).getItem(i).getText().equals("White")) {
                 tables.get(1).select(i);
             }
         }

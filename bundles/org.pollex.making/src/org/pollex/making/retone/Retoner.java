@@ -42,8 +42,9 @@ import org.pollex.print.retone.RetoneStyle;
 /**
  * Makes the sibling of a design for another material. One light ink on a darker material gets art of its own, written
  * beside the source, which is not touched; one dark ink on a lighter material keeps the art; several inks are matched
- * anew, bare stock among them, with white for what showed white; full colour keeps the art where white lies below. The sibling names the design that it
- * was made from and notes which art, so that {@link Renewal} can carry a later change over.
+ * anew, bare stock among them, and on a dark material get art in which white for what showed white and lines round dark
+ * parts are added; full colour keeps the art where white lies below. The sibling names the design that it was made from
+ * and notes which art, so that {@link Renewal} can carry a later change over.
  */
 public final class Retoner {
 

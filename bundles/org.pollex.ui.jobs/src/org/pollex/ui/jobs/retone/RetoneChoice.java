@@ -17,6 +17,7 @@ import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.TextureKind;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.Catalogues;
 import org.pollex.model.store.EntryNames;
@@ -47,7 +48,7 @@ final class RetoneChoice {
     private Material opposite() {
         double l = known.material(design.getMaterial()).map(each -> PrintedTones.ground(each).l()).orElse(100.0);
         List<Material> plain = known.materials().stream().filter(each -> each.getCoreLab() == null
-                && each.getTexture() == null && each.getTranslucency() == 0).toList();
+                && (each.getTexture() == null || each.getTexture().getKind() == TextureKind.FLAT) && each.getTranslucency() == 0).toList();
         return (plain.isEmpty() ? known.materials() : plain).stream()
                 .max(Comparator.comparingDouble(each -> Math.abs(PrintedTones.ground(each).l() - l))).orElseThrow();
     }

@@ -33,7 +33,7 @@ import org.pollex.ui.JobNames;
 import org.pollex.ui.jobs.work.Studio;
 
 /** Which job, and which product. */
-final class ProductPage extends WizardPage {
+public final class ProductPage extends WizardPage {
 
     private static final int MARGIN = 12;
     private static final int PICTURE = 106;
@@ -147,7 +147,7 @@ final class ProductPage extends WizardPage {
     }
 
     /** A name as it begins a line. */
-    static String title(Entry entry) {
+    public static String title(Entry entry) {
         String name = EntryNames.of(entry);
         int first = name.offsetByCodePoints(0, 1);
         return name.substring(0, first).toUpperCase(java.util.Locale.ROOT) + name.substring(first);
