@@ -126,21 +126,23 @@ class RetoneWordTest {
     void matchesSeveralInksAnewAndPrintsWhatWasWhite() throws Exception {
         studio.write("flag.svg", Studio.svg(16, 16, "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" "
                 + "fill=\"#14235a\"/><circle cx=\"8\" cy=\"8\" r=\"4\" fill=\"#ffffff\"/>"
-                + "<circle cx=\"8\" cy=\"8\" r=\"2\" fill=\"#c0392b\"/>"));
+                + "<circle cx=\"8\" cy=\"8\" r=\"2.5\" fill=\"#c0392b\"/>"
+                + "<circle cx=\"8\" cy=\"8\" r=\"1\" fill=\"#101010\"/>"));
         studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
                 "pad-spot", "--ink", "navy", "--ink", "red", "--ink", "black", "--front", "flag.svg");
         Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
         assertEquals(0, answer.code(), answer.err());
-        assertTrue(answer.out().contains("for solid-black in white, red"), answer.out());
+        assertTrue(answer.out().contains("for solid-black in white, navy, red"), answer.out());
         assertTrue(answer.out().contains("what the material comes nearest to stays bare"), answer.out());
         assertTrue(answer.out().contains("Lines in white keep dark parts"), answer.out());
-        assertEquals(List.of("white", "red"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());
+        assertEquals(List.of("white", "navy", "red"), ModelFiles.DESIGNS.load(folder.resolve("b.design")).getInks());
         Map<String, String> choices = new TreeMap<>();
         mark("b.design").getAssignments().forEach(each -> choices.put(each.getColour(), each.getInk()));
-        assertEquals("bare", choices.get("#14235a"));
+        assertEquals("navy", choices.get("#14235a"));
+        assertEquals("bare", choices.get("#101010"));
         assertEquals("white", choices.get("#ffffff"));
         assertEquals("red", choices.get("#c0392b"));
-        assertEquals(4, choices.size(), "and a colour for the lines: " + choices);
+        assertEquals(5, choices.size(), "and a colour for the lines: " + choices);
         assertTrue(choices.containsValue("white"));
         String check = studio.call("check", "b.design").out();
         assertFalse(check.contains("error"), check);
