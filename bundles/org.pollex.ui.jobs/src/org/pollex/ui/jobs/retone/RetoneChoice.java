@@ -47,10 +47,14 @@ final class RetoneChoice {
     /** The plainest material of the other lightness: the one that differs most from the one of the design. */
     private Material opposite() {
         double l = known.material(design.getMaterial()).map(each -> PrintedTones.ground(each).l()).orElse(100.0);
-        List<Material> plain = known.materials().stream().filter(each -> each.getCoreLab() == null
-                && (each.getTexture() == null || each.getTexture().getKind() == TextureKind.FLAT) && each.getTranslucency() == 0).toList();
+        List<Material> plain = known.materials().stream().filter(RetoneChoice::isPlain).toList();
         return (plain.isEmpty() ? known.materials() : plain).stream()
                 .max(Comparator.comparingDouble(each -> Math.abs(PrintedTones.ground(each).l() - l))).orElseThrow();
+    }
+
+    private static boolean isPlain(Material material) {
+        boolean flat = material.getTexture() == null || material.getTexture().getKind() == TextureKind.FLAT;
+        return flat && material.getCoreLab() == null && material.getTranslucency() == 0;
     }
 
     List<Material> materials() {
