@@ -31,7 +31,7 @@ import org.pollex.geometry.shape.Polygons;
  * Real art: a square sheet, 28 mm wide, of icons of the Bootstrap Icons set (MIT licence), flattened with a chord
  * error of 1 micrometre and made valid. Icons are taken by the first word of their name, all of them plain things.
  */
-final class IconSheet {
+public final class IconSheet {
 
     private static final String FOLDER = "META-INF/resources/webjars/bootstrap-icons/1.13.1/icons/";
     private static final double WIDTH = 28;
@@ -53,7 +53,7 @@ final class IconSheet {
     }
 
     /** A sheet of n by n icons. */
-    static Geometry sheet(int n) {
+    public static Geometry sheet(int n) {
         List<String> icons = icons();
         double cell = WIDTH / n;
         List<Geometry> pieces = new ArrayList<>();
