@@ -16,6 +16,7 @@ import org.pollex.geometry.placement.LargestPlacement;
 import org.pollex.geometry.shape.Hull;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthField;
+import org.pollex.model.catalogue.Method;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.item.ItemFace;
 
@@ -89,6 +90,16 @@ public final class SideMeasures {
      */
     public WidthField lines(String id, double dust, double upTo) {
         return width("lines " + id + ' ' + dust + ' ' + upTo, () -> WidthField.of(ink(id, dust), upTo));
+    }
+
+    /**
+     * The widest gap that a limit of a method asks about on this side, mm.
+     *
+     * @param twoInks  how many times the limit of a reversed line counts where two inks meet
+     */
+    public double widestGap(Method method, double twoInks) {
+        double reversed = method.getLineMinReversed();
+        return Math.max(method.getGapMin(), Math.max(reversed, inks().size() > 1 ? reversed * twoInks : reversed));
     }
 
     /**

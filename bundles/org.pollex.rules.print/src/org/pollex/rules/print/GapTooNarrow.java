@@ -62,7 +62,8 @@ public final class GapTooNarrow implements Check {
         double dust = context.setting("width.dust");
         double shortest = context.setting("gap-too-narrow.notch-length");
         double tolerance = 1 - context.setting("width.tolerance");
-        WidthField field = side.gaps(dust, Math.max(gap, Math.max(reversed, two)));
+        WidthField field = side.gaps(dust, side.widestGap(method,
+                context.setting("gap-too-narrow.two-ink-factor")));
         List<Narrow> found = new ArrayList<>();
         if (field.size() == 0) {
             return found;

@@ -40,6 +40,7 @@ final class Needs {
     private final double dust;
     private final double thin;
     private final double narrow;
+    private final double widestGap;
 
     Needs(CheckContext context, SideMeasures side, double scale) {
         this.side = side;
@@ -48,6 +49,7 @@ final class Needs {
         this.dust = context.setting("width.dust");
         this.thin = context.setting("crowded-side.thin-share");
         this.narrow = context.setting("crowded-side.gap-share");
+        this.widestGap = side.widestGap(method, context.setting("gap-too-narrow.two-ink-factor"));
     }
 
     MarkGroup group(Groups.Pile pile, boolean alone) {
@@ -72,7 +74,10 @@ final class Needs {
         for (String ink : side.inks()) {
             Geometry area = alone ? side.ink(ink, dust) : within(side.ink(ink, dust), pile.area());
             if (!area.isEmpty()) {
-                WidthSpread spread = WidthField.of(area, LINE_REACH * limit / scale).spread();
+                // one group is not parted, so that it is enough to know whether it fails: by what other checks measure
+                double shared = Math.max(limit, method.getGapMinReversed());
+                WidthSpread spread = (alone && limit / scale <= shared ? side.lines(ink, dust, shared)
+                        : WidthField.of(area, LINE_REACH * limit / scale)).spread();
                 most = Math.max(most, limit / spread.width(thin * spread.total()));
             }
         }
@@ -81,6 +86,12 @@ final class Needs {
 
     private double gaps(Groups.Pile pile, boolean alone) {
         double limit = method.getGapMin();
+        if (alone && limit / scale <= widestGap) {
+            WidthSpread known = side.gaps(dust, widestGap).spread();
+            if (known.below(limit / scale) < narrow * thin * known.total()) {
+                return 0;
+            }
+        }
         Geometry area = Polygons.withoutSlivers(alone ? side.printed(dust) : pile.area(), dust);
         Envelope box = area.getEnvelopeInternal();
         double reach = Math.min(GAP_REACH * limit / scale, Math.min(box.getWidth(), box.getHeight()) / 2);

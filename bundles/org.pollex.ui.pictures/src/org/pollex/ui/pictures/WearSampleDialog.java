@@ -204,9 +204,8 @@ final class WearSampleDialog extends TitleAreaDialog {
             WearRates usual = Uses.rates(context, use);
             found = sample.calibrated(usual, side.face(), film);
             note = Calibration.note(sample, use.getLiteral(), film, EntryNames.of(printed.item().product()));
-            told.setText("On " + material + " this takes " + Measures.number(found.rate(), 2)
-                    + " \u00b5m an hour off a plain material at the tip; " + Measures.number(usual.rate(), 2)
-                    + " until now. "
+            told.setText("This is a rate of " + Measures.number(found.rate(), 2) + " \u00b5m an hour at the tip, "
+                    + "against " + Measures.number(usual.rate(), 2) + " until now. "
                     + Calibration.uncertainty(sample.nearer(side.face()), sample.farther(side.face())));
         } catch (IllegalArgumentException e) {
             wrong = e.getMessage();
