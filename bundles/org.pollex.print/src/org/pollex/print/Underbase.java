@@ -14,6 +14,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Offset;
@@ -34,7 +36,7 @@ import org.pollex.model.catalogue.Ink;
  */
 public final class Underbase {
 
-    private record White(Geometry wanted, Geometry area) {
+    private record White(Geometry coloured, Geometry wanted, Geometry area) {
     }
 
     private final Printed printed;
@@ -97,6 +99,11 @@ public final class Underbase {
         return white(side).area;
     }
 
+    /** Where the colours of a side need white below them, whether they have it or not; valid. */
+    public Geometry coloured(PrintedSide side) {
+        return white(side).coloured;
+    }
+
     /** Where the colours of a side need white below them or are white alone, whether they have it or not; valid. */
     public Geometry wanted(PrintedSide side) {
         return white(side).wanted;
@@ -129,17 +136,24 @@ public final class Underbase {
 
     private White choke(PrintedSide side) {
         if (!isLaid()) {
-            return new White(Polygons.empty(), Polygons.empty());
+            return new White(Polygons.empty(), Polygons.empty(), Polygons.empty());
         }
-        Geometry wanted = union(side, below -> below != WhiteBelow.NONE);
-        Geometry black = union(side, below -> below == WhiteBelow.NONE);
+        Geometry coloured = union(side, below -> below == WhiteBelow.NEEDED);
         Geometry alone = union(side, below -> below == WhiteBelow.ALONE);
+        Geometry wanted = alone.isEmpty() ? coloured : union(side, below -> below != WhiteBelow.NONE);
+        Geometry black = union(side, below -> below == WhiteBelow.NONE);
         Geometry area = Offset.inward(black.isEmpty() ? wanted : side.printed(), printed.settings().choke());
         if (!black.isEmpty()) {
             Geometry run = Offset.outward(wanted, printed.method().getRegister());
-            area = Polygons.difference(area, Polygons.difference(black, run));
+            area = reaching(wanted, Polygons.difference(area, Polygons.difference(black, run)));
         }
-        return new White(wanted, alone.isEmpty() ? area : Polygons.union(area, alone));
+        return new White(coloured, wanted, alone.isEmpty() ? area : Polygons.union(area, alone));
+    }
+
+    /** Only the parts that lie below colour: a run of white must not go on below black across a gap. */
+    private static Geometry reaching(Geometry wanted, Geometry area) {
+        PreparedGeometry prepared = PreparedGeometryFactory.prepare(wanted);
+        return Polygons.of(Polygons.parts(area).stream().filter(prepared::intersects).toList());
     }
 
     private List<ShownArea> show(PrintedSide side) {

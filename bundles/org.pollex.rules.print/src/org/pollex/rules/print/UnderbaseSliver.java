@@ -28,8 +28,9 @@ import org.pollex.rules.Severity;
 import org.pollex.rules.SideMeasures;
 
 /**
- * Which detail loses the white below it? The white ends short of the colour by the choke all round, so that colour
- * narrower than twice the choke has none. It is an error where the colour alone hardly stands out from the material,
+ * Which detail loses the white below it? The white ends short of the colour by the choke wherever that meets the bare
+ * material, so that colour narrower than twice the choke has none, nor has a line narrower than the choke along the
+ * edge of something else. It is an error where the colour alone hardly stands out from the material,
  * else a warning. Where white is left, but narrower than the method can print a line, one note for each side says so.
  * Colours that look nearly the same without white are left out, and so are tips shorter than the catalogue says.
  */
@@ -63,35 +64,42 @@ public final class UnderbaseSliver implements Check {
 
     private static void check(CheckContext context, SideMeasures side, List<Coloured> coloured, FindingSink sink) {
         Printed printed = context.printed();
+        Underbase underbase = printed.underbase();
         double choke = printed.settings().choke();
-        double line = printed.method().getLineMin();
         double tolerance = 1 - context.setting("width.tolerance");
         double dust = context.setting("width.dust");
-        WidthField field = WidthField.of(side.printed(dust), 2 * choke + line);
+        double shortest = context.setting("underbase-sliver.tip-length");
         PointInZone item = PointInZone.of(side.face().area());
-        PointInZone white = PointInZone.of(printed.underbase().area(side.side()));
+        PointInZone white = PointInZone.of(underbase.area(side.side()));
+        WallInks walls = new WallInks(side.side());
         Spots spots = new Spots(sink, side, context.setting("places.most"));
-        for (WidthPlace place : field.places(2 * choke)) {
+        Geometry colours = Polygons.withoutSlivers(underbase.coloured(side.side()), dust);
+        for (WidthPlace place : WidthField.of(colours, 2 * choke).places(2 * choke)) {
             Coordinate middle = middle(place);
             Coloured at = at(coloured, middle);
-            if (at != null && place.width() < 2 * choke * tolerance && item.contains(middle.x, middle.y)
-                    && !white.contains(middle.x, middle.y) && !(place.kind() == PlaceKind.TIP
-                    && place.length() < context.setting("underbase-sliver.tip-length"))) {
+            boolean onStock = walls.first(place).isEmpty() && walls.second(place).isEmpty();
+            double limit = onStock ? 2 * choke : choke;
+            if (at != null && place.width() < limit * tolerance && item.contains(middle.x, middle.y)
+                    && !white.contains(middle.x, middle.y)
+                    && !(place.kind() == PlaceKind.TIP && place.length() < shortest)) {
                 boolean gone = place.kind() != PlaceKind.TIP
                         && at.tones.stands() < context.setting("underbase-sliver.stands");
                 Severity severity = gone ? Severity.ERROR : Severity.WARNING;
                 if (spots.take(severity, place.x(), place.y())) {
-                    lost(context, side, at, place, severity, sink);
+                    lost(context, side, at, place, limit, sink);
                 }
             }
         }
         spots.finish("detail has no white below it");
-        List<WidthPlace> thin = field.places(2 * choke + line).stream()
-                .filter(place -> place.kind() != PlaceKind.TIP && place.width() > 2 * choke
-                        && place.width() < (2 * choke + line) * tolerance
-                        && item.contains(place.x(), place.y()) && at(coloured, middle(place)) != null).toList();
-        if (!thin.isEmpty()) {
-            thin(side, thin, 2 * choke, line, sink);
+        double line = printed.method().getLineMin();
+        if (line > 0) {
+            List<WidthPlace> thin = WidthField.of(Polygons.withoutSlivers(underbase.area(side.side()), dust), line)
+                    .places(line).stream()
+                    .filter(place -> place.kind() != PlaceKind.TIP && place.width() < line * tolerance
+                            && item.contains(place.x(), place.y()) && at(coloured, middle(place)) != null).toList();
+            if (!thin.isEmpty()) {
+                thin(context, side, thin, line, sink);
+            }
         }
     }
 
@@ -105,37 +113,40 @@ public final class UnderbaseSliver implements Check {
         return coloured.stream().filter(each -> each.zone.contains(point.x, point.y)).findFirst().orElse(null);
     }
 
-    private static void lost(CheckContext context, SideMeasures side, Coloured at, WidthPlace place,
-            Severity severity, FindingSink sink) {
-        double choke = context.printed().settings().choke();
-        double limit = 2 * choke;
+    private static void lost(CheckContext context, SideMeasures side, Coloured at, WidthPlace place, double limit,
+            FindingSink sink) {
+        String choke = Measures.mm(context.printed().settings().choke());
         String colour = Subjects.colour(context.printed(), at.region);
-        String says = severity == Severity.ERROR
+        if (place.kind() == PlaceKind.TIP) {
+            sink.warning("tip").on(side.name()).of(at.region.ink()).measured(place.width(), limit, "mm")
+                    .at(place.where()).curedBy(Fixes.SCALE_UP)
+                    .say("The last " + Measures.mm(place.length()) + " of a tip of " + colour + " have no white below, "
+                            + "which ends " + choke + " short of each edge; blunt it or scale the art up.");
+            return;
+        }
+        boolean gone = at.tones.stands() < context.setting("underbase-sliver.stands");
+        String looks = gone
                 ? "is hardly seen on the bare material (CIEDE2000 " + Measures.number(at.tones.stands(), 0) + ")"
                 : "looks another colour (CIEDE2000 " + Measures.number(at.tones.differs(), 0) + " off)";
-        String what = place.kind() == PlaceKind.TIP
-                ? "The last " + Measures.mm(place.length()) + " of a tip of " + colour + " have no white below, which"
-                        + " ends " + Measures.mm(choke) + " short of each edge; blunt it or scale the art up."
-                : "Detail of " + colour + " is only " + Measures.mm(place.width(), limit) + " wide"
-                        + Subjects.along(place) + ", and white ends " + Measures.mm(choke)
-                        + " short of each edge, so it has none below and " + says
-                        + "; thicken it, scale the art up, print it in white alone or on a light material.";
-        sink.found(severity, place.kind() == PlaceKind.TIP ? "tip" : "lost").on(side.name()).of(at.region.ink())
-                .measured(place.width(), limit, "mm").at(place.where()).curedBy(Fixes.SCALE_UP).say(what);
+        sink.found(gone ? Severity.ERROR : Severity.WARNING, "lost").on(side.name()).of(at.region.ink())
+                .measured(place.width(), limit, "mm").at(place.where()).curedBy(Fixes.SCALE_UP)
+                .say("Detail of " + colour + " is only " + Measures.mm(place.width(), limit) + " wide"
+                        + Subjects.along(place) + ", and white ends " + choke + " short of each edge on the bare "
+                        + "material, so it has none below and " + looks + "; thicken it, scale the art up, print it "
+                        + "in white alone or on a light material.");
     }
 
-    private static void thin(SideMeasures side, List<WidthPlace> places, double choked, double line,
+    private static void thin(CheckContext context, SideMeasures side, List<WidthPlace> places, double line,
             FindingSink sink) {
-        WidthPlace thinnest = places.get(0);
-        double left = thinnest.width() - choked;
+        double left = places.get(0).width();
         double length = places.stream().mapToDouble(WidthPlace::length).sum();
         Geometry[] where = places.stream().map(WidthPlace::where).toArray(Geometry[]::new);
-        sink.info("thin").on(side.name()).measured(thinnest.width(), choked + line, "mm")
-                .at(Polygons.factory().createGeometryCollection(where)).curedBy(Fixes.SCALE_UP)
-                .say("Detail of colour on the " + side.name() + " is down to " + Measures.mm(thinnest.width())
-                        + " wide, in all over " + Measures.mm(length) + ", and leaves white of only "
-                        + Measures.mm(left, line) + " below, where this method needs " + Measures.mm(line)
-                        + "; that white may break up, so make the detail at least " + Measures.mm(choked + line)
+        sink.info("thin").on(side.name()).measured(left, line, "mm")
+                .at(Polygons.factory().createGeometryCollection(where))
+                .say("Below detail of colour on the " + side.name() + " the white is down to "
+                        + Measures.mm(left, line) + " wide, in all over " + Measures.mm(length)
+                        + ", where this method needs " + Measures.mm(line) + "; that white may break up, so make the "
+                        + "detail at least " + Measures.mm(line + 2 * context.printed().settings().choke())
                         + " wide or scale the art up.");
     }
 }

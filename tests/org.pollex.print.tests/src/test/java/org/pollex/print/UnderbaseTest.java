@@ -146,6 +146,30 @@ class UnderbaseTest {
         assertEquals(4.2 * 4.2, white().getArea(), 1e-6);
     }
 
+    /** Across a gap of 0.02 mm the register of 0.3 mm reaches black, but white goes on below what it touches only. */
+    @Test
+    void whiteDoesNotLeapAcrossAGap() {
+        method.setRegister(0.3);
+        full(RED, box(-2, -2, 2, 4)).full(BLACK, box(0.02, -2, 2, 4));
+        assertEquals(1.8 * 3.8, white().getArea(), 1e-9);
+    }
+
+    @Test
+    void whiteLiesBelowColourThatBlackOverprints() {
+        full(RED, square(4)).full(BLACK, square(2));
+        Overprint both = new Overprint(List.copyOf(regions), square(2));
+        PrintedSide side = new PrintedSide(Studio.item().faces().get(0), regions, List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(both), List.of());
+        Printed printed = print().with(print().material(), List.of(white), List.of(side));
+        assertEquals(3.8 * 3.8, printed.underbase().area(side).getArea(), 1e-9);
+        List<ShownArea> shown = printed.underbase().shown(side);
+        ShownArea last = shown.get(shown.size() - 1);
+        assertEquals(both.laid(), last.laid());
+        assertTrue(last.white());
+        assertEquals(4, last.area().getArea(), 1e-9);
+        assertEquals(PrintedTones.of(printed).of(both), PrintedTones.of(printed).of(last));
+    }
+
     @Test
     void noWhiteLiesBelowBlackAlone() {
         assertTrue(full(BLACK, square(4)).white().isEmpty());
