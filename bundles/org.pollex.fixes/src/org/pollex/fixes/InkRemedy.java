@@ -9,6 +9,7 @@ package org.pollex.fixes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -19,16 +20,11 @@ import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.edit.AssignInkCommand;
 import org.pollex.edit.ChooseInksCommand;
-import org.pollex.edit.EditShapeCommand;
-import org.pollex.edit.EditTextCommand;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
-import org.pollex.model.design.Assignment;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
-import org.pollex.model.design.PlainShape;
-import org.pollex.model.design.TextLine;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.FilmColour;
 import org.pollex.print.InkRegion;
@@ -143,26 +139,7 @@ final class InkRemedy {
 
     /** Prints in another ink everything that prints in this one. */
     private Remedy replaced(String old, Ink ink) {
-        List<String> inks = new ArrayList<>();
-        design.getInks().forEach(each -> inks.add(each.equals(old) ? ink.getId() : each));
-        List<Command> all = new ArrayList<>(List.of(new ChooseInksCommand((Design) original.apply(design), inks)));
-        for (Mark mark : Remedies.all(design)) {
-            if (mark instanceof Placement placement) {
-                for (Assignment each : placement.getAssignments()) {
-                    if (old.equals(each.getInk())) {
-                        all.add(new AssignInkCommand((Placement) original.apply(placement), each.getColour(),
-                                ink.getId()));
-                    }
-                }
-            } else if (mark instanceof TextLine line && old.equals(line.getInk())) {
-                EditTextCommand.Style style = EditTextCommand.Style.of(line);
-                all.add(new EditTextCommand((TextLine) original.apply(line), new EditTextCommand.Style(style.text(),
-                        style.font(), style.bold(), style.italic(), style.size(), style.spacing(), ink.getId())));
-            } else if (mark instanceof PlainShape shape && old.equals(shape.getInk())) {
-                all.add(new EditShapeCommand((PlainShape) original.apply(shape), shape.getKind(), shape.getWidth(),
-                        shape.getHeight(), shape.getLineWidth(), ink.getId()));
-            }
-        }
+        List<Command> all = Colourway.inked(design, Map.of(old, ink.getId()), original);
         return new Remedy.Done(Remedies.of("Choose the nearest ink", all), "Prints in " + ink.getName() + " now.");
     }
 }

@@ -39,6 +39,7 @@ import org.pollex.edit.ChooseMaterialCommand;
 import org.pollex.editor.figure.SurfaceImage;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
+import org.pollex.rules.rank.Ranked;
 import org.pollex.ui.ScreenScale;
 import org.pollex.ui.pictures.AfarView;
 import org.pollex.ui.pictures.LoupeView;
@@ -314,6 +315,18 @@ class PicturesTest {
         String first = view.table().getItem(0).getText(1);
         String last = view.table().getItem(view.table().getItemCount() - 1).getText(1);
         assertTrue(first.compareTo(last) < 0, first + " before " + last);
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        String own = session.design().getMaterial();
+        Ranked chosen = (Ranked) view.table().getItem(0).getData();
+        assertFalse(chosen.material().getId().equals(own), "another material comes first");
+        view.table().setSelection(0);
+        view.table().notifyListeners(SWT.DefaultSelection, new Event());
+        assertEquals(chosen.material().getId(), session.design().getMaterial());
+        Window.until("it is printed anew", session::fresh);
+        Window.until("it is ranked anew", () -> view.getContentDescription().isEmpty());
+        Picture.take(Window.display(), "pictures-rank-chosen");
+        session.history().undo();
+        assertEquals(own, session.design().getMaterial());
     }
 
     /** The pattern of the material is under the art while it is drawn, and goes when a plain one is chosen again. */

@@ -9,7 +9,9 @@ package org.pollex.ui.pictures;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.core.runtime.ILog;
@@ -17,11 +19,14 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -30,6 +35,8 @@ import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.ViewPart;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.editor.session.Known;
+import org.pollex.fixes.Colourway;
+import org.pollex.model.catalogue.Ink;
 import org.pollex.model.store.EntryNames;
 import org.pollex.output.picture.PairPicture;
 import org.pollex.rules.Measures;
@@ -88,6 +95,13 @@ public final class RankView extends ViewPart {
         column("Score", 120, BEST);
         column("Reason", 420, Comparator.comparing(Ranked::reason));
         table.addDisposeListener(event -> images.forEach(Image::dispose));
+        table.addListener(SWT.DefaultSelection, event -> choose());
+        Menu menu = new Menu(table);
+        MenuItem choose = new MenuItem(menu, SWT.PUSH);
+        choose.setText("&Print in these inks on this material");
+        choose.addListener(SWT.Selection, event -> choose());
+        menu.addListener(SWT.Show, event -> choose.setEnabled(selected().filter(each -> !each.own()).isPresent()));
+        table.setMenu(menu);
         active = new ActiveDesign(getSite().getPage(), this::follow);
         getSite().getPage().addPartListener(parts);
         follow();
@@ -201,10 +215,36 @@ public final class RankView extends ViewPart {
             images.add(image);
             TableItem item = new TableItem(table, SWT.NONE);
             item.setImage(0, image);
+            item.setData(each);
             item.setText(new String[] {inks(each) + (each.own() ? " (as it is)" : ""), material(each),
                 Measures.number(each.score(), 0) + ", " + each.verdict().words(), each.reason()});
         }
         table.setRedraw(true);
+    }
+
+    private Optional<Ranked> selected() {
+        int index = table.getSelectionIndex();
+        return index < 0 || !(table.getItem(index).getData() instanceof Ranked pair) ? Optional.empty()
+                : Optional.of(pair);
+    }
+
+    /** Prints the design in the inks and on the material of the line that is selected; undo takes it back. */
+    private void choose() {
+        Optional<Ranked> pair = selected();
+        if (pair.isEmpty() || pair.get().own() || shown == null || active.session().isEmpty()) {
+            return;
+        }
+        DesignSession session = active.session().get();
+        List<Ink> own = Ranking.inks(shown.printed());
+        Map<String, String> exchanged = new LinkedHashMap<>();
+        for (int i = 0; i < own.size() && i < pair.get().inks().size(); i++) {
+            if (!own.get(i).getId().equals(pair.get().inks().get(i).getId())) {
+                exchanged.put(own.get(i).getId(), pair.get().inks().get(i).getId());
+            }
+        }
+        session.locked().ifPresentOrElse(each -> MessageDialog.openInformation(table.getShell(), "Not changed", each),
+                () -> session.run(Colourway.of(session.design(), shown.printed(), pair.get().material().getId(),
+                        exchanged)));
     }
 
     private static String inks(Ranked each) {

@@ -332,4 +332,42 @@ class RemediesTest {
         assertInstanceOf(Remedy.Refused.class, new Remedies(suite, design, print()).apply("pray",
                 finding("art-off-edge")));
     }
+
+    /** Every area keeps its shape and takes the ink that was chosen in place of its own, by hand or by the suite. */
+    @Test
+    void anotherColourwayPrintsTheSameAreas() throws Exception {
+        design.setMethod("pad-spot");
+        design.getInks().add("red");
+        Placement placement = place("<circle cx=\"50\" cy=\"50\" r=\"12\" fill=\"#c8202c\"/>");
+        TextLine line = DesignFactory.eINSTANCE.createTextLine();
+        line.setId("t1");
+        line.setText("Bell");
+        line.setFont("Liberation Sans");
+        line.setSize(4);
+        line.setY(-8);
+        line.setInk("navy");
+        design.getSides().get(0).getLayers().get(0).getMarks().add(line);
+        Printed before = print();
+        byte[] bytes = ModelFiles.DESIGNS.write(design);
+        Command command = Colourway.of(design, before, "solid-black", Map.of("navy", "white", "red", "yellow"));
+        command.execute();
+        Printed after = print();
+        assertEquals("solid-black", design.getMaterial());
+        assertEquals(List.of("white", "yellow"), design.getInks());
+        assertEquals("white", line.getInk());
+        assertEquals(2, placement.getAssignments().size());
+        for (String[] pair : new String[][] {{"navy", "white"}, {"red", "yellow"}}) {
+            double had = area(before, pair[0]);
+            assertTrue(had > 1, pair[0] + " printed " + had + " mm2");
+            assertEquals(had, area(after, pair[1]), 1e-6, pair[1] + " in place of " + pair[0]);
+            assertEquals(0, area(after, pair[0]));
+        }
+        command.undo();
+        assertArrayEquals(bytes, ModelFiles.DESIGNS.write(design));
+    }
+
+    private static double area(Printed printed, String ink) {
+        return printed.side("front").orElseThrow().regions().stream().filter(each -> each.ink().equals(ink))
+                .mapToDouble(each -> each.area().getArea()).sum();
+    }
 }
