@@ -50,8 +50,8 @@ public final class Colourway {
         }
         if (!inks.isEmpty()) {
             printed.sides().stream().flatMap(side -> side.matches().stream())
-                    .filter(match -> !match.assigned() && inks.containsKey(match.ink())).map(ColourMatch::rgb).distinct()
-                    .forEach(rgb -> pin(design, printed, rgb, inks, all));
+                    .filter(match -> !match.assigned() && inks.containsKey(match.ink())).map(ColourMatch::rgb)
+                    .distinct().forEach(rgb -> pin(design, printed, rgb, inks, all));
             inked(design, inks, UnaryOperator.identity()).forEach(all::add);
         }
         return all;
