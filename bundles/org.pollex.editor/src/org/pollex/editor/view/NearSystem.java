@@ -24,8 +24,10 @@ import org.eclipse.swt.widgets.Canvas;
 final class NearSystem extends LightweightSystem {
 
     private static final long MOST_PIXELS = 4_000_000;
-    /** Sizes of pictures are multiples of this, so that most steps of a gesture find the last one of use. */
-    private static final int STEP = 64;
+    /** A picture is made with so much room round what is needed, so that the next steps of a gesture find it of use. */
+    private static final double ROOM = 1.15;
+    /** One so many times larger than needed is made anew, since all of it is handed over. */
+    private static final double WASTE = 3;
     private static final int PLAIN = 100;
 
     private boolean plain;
@@ -72,17 +74,17 @@ final class NearSystem extends LightweightSystem {
     }
 
     private Image image(GC gc, int width, int height) {
-        int wide = (width + STEP - 1) / STEP * STEP;
-        int high = (height + STEP - 1) / STEP * STEP;
         if (kept != null) {
             Rectangle has = kept.getBounds();
-            if (has.width == wide && has.height == high) {
+            if (has.width >= width && has.height >= height
+                    && (double) has.width * has.height <= WASTE * ROOM * ROOM * width * height) {
                 return kept;
             }
             drop();
         }
         // a picture made from data lies in our memory, one made from a size in the window system's
-        kept = new Image(gc.getDevice(), new ImageData(wide, high, 24, new PaletteData(0xff0000, 0xff00, 0xff)));
+        kept = new Image(gc.getDevice(), new ImageData((int) (width * ROOM), (int) (height * ROOM), 24,
+                new PaletteData(0xff0000, 0xff00, 0xff)));
         return kept;
     }
 

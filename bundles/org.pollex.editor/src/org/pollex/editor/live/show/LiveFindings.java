@@ -57,8 +57,8 @@ import org.pollex.print.item.ItemFace;
 public final class LiveFindings implements SidePage.PreviewListener, SessionListener {
 
     private static final double FAR = 200;
-    /** Measuring leaves half of a processor to the gesture, but answers that often, ms. */
-    private static final long MOST_PAUSE = 60;
+    /** Measuring rests twice as long as it worked, so that the gesture has the processors, but at most so long, ms. */
+    private static final long MOST_PAUSE = 120;
 
     private final SidePage page;
     private final DesignSession session;
@@ -325,7 +325,7 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
             } catch (RuntimeException e) {
                 ILog.of(LiveFindings.class).error("A mark could not be measured", e);
             }
-            pause = Math.min(MOST_PAUSE, TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begin));
+            pause = Math.min(MOST_PAUSE, TimeUnit.NANOSECONDS.toMillis(2 * (System.nanoTime() - begin)));
             return Status.OK_STATUS;
         }
 
