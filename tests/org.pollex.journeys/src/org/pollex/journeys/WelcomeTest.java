@@ -19,13 +19,17 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.pollex.editor.page.DesignEditor;
+import org.pollex.editor.session.DesignSession;
 import org.pollex.markers.FindingMarkers;
 import org.pollex.markers.StudioProject;
 import org.pollex.model.store.JobFolder;
 import org.pollex.ui.jobs.tree.JobsView;
 import org.pollex.ui.jobs.welcome.WelcomePage;
+import org.pollex.ui.review.findings.FindingsView;
 
 /** One click leads from the first page to the sample job: written, listed, checked, opened. */
 class WelcomeTest {
@@ -71,5 +75,21 @@ class WelcomeTest {
         Picture.take(Window.display(), "welcome-sample");
         assertTrue(Widgets.texts(Widgets.tree(JobsView.ID)).stream().anyMatch(each ->
                 each.contains("Skerry Light Ferries")), Widgets.texts(Widgets.tree(JobsView.ID)).toString());
+        theBadgeShowsItsFindings(path.resolve("deck-hands.design"));
+    }
+
+    /** The picture of the workbench in the readme. */
+    private static void theBadgeShowsItsFindings(Path badge) throws Exception {
+        DesignEditor editor = Window.design(badge, FindingsView.ID);
+        DesignSession session = editor.getAdapter(DesignSession.class);
+        editor.page().select(session.design().getSides().get(0).getLayers().get(0).getMarks());
+        Tree tree = Widgets.tree(FindingsView.ID);
+        Window.until("its findings are listed", () -> tree.getItemCount() > 0 && tree.getItem(0).getItemCount() > 0);
+        tree.setSelection(tree.getItem(0).getItem(0));
+        tree.notifyListeners(SWT.Selection, new Event());
+        Window.page().activate(editor);
+        Window.idle();
+        Picture.take(Window.display(), "welcome-badge");
+        assertTrue(Widgets.texts(tree).stream().anyMatch(each -> each.contains("error")), Widgets.texts(tree).toString());
     }
 }
