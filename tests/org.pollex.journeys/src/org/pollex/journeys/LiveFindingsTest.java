@@ -116,10 +116,10 @@ class LiveFindingsTest {
 
     @Test
     void theNumbersAreReadAloudWithWordsForTheSigns() {
-        org.eclipse.swt.widgets.Label line = Widgets.all(editor.page().footer(), org.eclipse.swt.widgets.Label.class)
+        org.eclipse.swt.custom.CLabel line = Widgets.all(editor.page().footer(), org.eclipse.swt.custom.CLabel.class)
                 .get(0);
         assertTrue(line.getText().contains("0.12 of 0.15 mm"), line.getText());
-        assertEquals(7, Widgets.all(editor.page().footer(), org.eclipse.swt.widgets.Label.class).size());
+        assertEquals(7, Widgets.all(editor.page().footer(), org.eclipse.swt.custom.CLabel.class).size());
         assertTrue(editor.live().readoutAloud().startsWith("Too small: Line 0.12 of 0.15 mm; "),
                 editor.live().readoutAloud());
         assertFalse(editor.live().readoutAloud().contains("\u2713"), "a sign is read as it is");

@@ -90,6 +90,7 @@ class WelcomeTest {
         Window.page().activate(editor);
         Window.idle();
         Picture.take(Window.display(), "welcome-badge");
-        assertTrue(Widgets.texts(tree).stream().anyMatch(each -> each.contains("error")), Widgets.texts(tree).toString());
+        assertTrue(Widgets.texts(tree).stream().anyMatch(each -> each.contains("error")),
+                Widgets.texts(tree).toString());
     }
 }

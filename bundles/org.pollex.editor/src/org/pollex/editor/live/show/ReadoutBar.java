@@ -12,17 +12,18 @@ import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.pollex.editor.live.Limits;
 import org.pollex.editor.live.Readout;
 
 /**
  * The numbers of a side in two lines below the drawing, each with its limit and a sign where it is missed. Read aloud,
- * the sign is a word.
+ * the sign is a word. They are drawn, since a label of the window system lays the whole window out anew when its text
+ * changes.
  */
 final class ReadoutBar {
 
@@ -35,13 +36,13 @@ final class ReadoutBar {
 
     private static final int COLUMNS = 4;
 
-    private final Label line;
-    private final Label gap;
-    private final Label type;
-    private final Label share;
-    private final Label speck;
-    private final Label pinhole;
-    private final Label wear;
+    private final CLabel line;
+    private final CLabel gap;
+    private final CLabel type;
+    private final CLabel share;
+    private final CLabel speck;
+    private final CLabel pinhole;
+    private final CLabel wear;
 
     ReadoutBar(Composite parent) {
         GridLayout layout = new GridLayout(COLUMNS, true);
@@ -58,8 +59,9 @@ final class ReadoutBar {
         named(parent, () -> "Numbers of the print: " + aloud(text()));
     }
 
-    private static Label label(Composite parent) {
-        Label label = new Label(parent, SWT.NONE);
+    private static CLabel label(Composite parent) {
+        CLabel label = new CLabel(parent, SWT.NONE);
+        label.setMargins(0, 0, 0, 0);
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         named(label, () -> aloud(label.getText()));
         return label;
@@ -105,7 +107,7 @@ final class ReadoutBar {
                 "Wear takes %.0f %%", readout.wear().getAsDouble() * 100));
     }
 
-    private static void set(Label label, String name, OptionalDouble value, double limit, double tolerance,
+    private static void set(CLabel label, String name, OptionalDouble value, double limit, double tolerance,
             double farther) {
         if (value.isEmpty() || value.getAsDouble() > limit * FARTHER) {
             set(label, GOOD + String.format(Locale.ROOT, farther > 1 ? "%sover %.2f mm" : "%sat least %.2f mm", name,
@@ -115,19 +117,16 @@ final class ReadoutBar {
         }
     }
 
-    private static void measured(Label label, String name, double value, double limit, double tolerance) {
+    private static void measured(CLabel label, String name, double value, double limit, double tolerance) {
         // a tip or notch runs out to nothing
         set(label, (value < limit * tolerance ? BAD : GOOD) + (value < POINT ? name + "runs out"
                 : String.format(Locale.ROOT, "%s%.2f of %.2f mm", name, value, limit)));
     }
 
-    private static void set(Label label, String text) {
+    private static void set(CLabel label, String text) {
         if (!text.equals(label.getText())) {
             label.setText(text);
             label.setToolTipText(text);
-            if (label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > label.getSize().x) {
-                label.getParent().layout(new Control[] {label});
-            }
         }
     }
 
