@@ -10,9 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,7 +69,7 @@ class ThemeTest {
     }
 
     private static void reads() {
-        Label line = FindingsViewTest.find(Window.window().getShell(), Label.class,
+        CLabel line = FindingsViewTest.find(Window.window().getShell(), CLabel.class,
                 each -> each.getText().contains("Line 0.12"));
         assertTrue(contrast(line) >= TEXT, "the readout has a contrast of " + contrast(line));
     }
