@@ -7,6 +7,7 @@
 package org.pollex.fixes;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -25,7 +26,6 @@ import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.TextLine;
-import org.pollex.print.ColourMatch;
 import org.pollex.print.Printed;
 
 /** The same design in other inks, or on another material. */
@@ -49,23 +49,22 @@ public final class Colourway {
             all.add(new ChooseMaterialCommand(design, material));
         }
         if (!inks.isEmpty()) {
+            Map<Integer, String> chosen = new LinkedHashMap<>();
             printed.sides().stream().flatMap(side -> side.matches().stream())
-                    .filter(match -> !match.assigned() && inks.containsKey(match.ink())).map(ColourMatch::rgb)
-                    .distinct().forEach(rgb -> pin(design, printed, rgb, inks, all));
+                    .filter(match -> !match.assigned() && inks.containsKey(match.ink()))
+                    .forEach(match -> chosen.putIfAbsent(match.rgb(), inks.get(match.ink())));
+            chosen.forEach((rgb, ink) -> pin(design, Srgb.format(rgb), ink, all));
             inked(design, inks, UnaryOperator.identity()).forEach(all::add);
         }
         return all;
     }
 
     /** The suite would choose anew among other inks: what it chose is written down, in the ink that takes its place. */
-    private static void pin(Design design, Printed printed, int rgb, Map<String, String> inks, CompoundCommand all) {
-        String ink = printed.sides().stream().flatMap(side -> side.matches().stream())
-                .filter(match -> match.rgb() == rgb && inks.containsKey(match.ink())).map(ColourMatch::ink).findFirst()
-                .orElseThrow();
+    private static void pin(Design design, String colour, String ink, CompoundCommand all) {
         for (Mark mark : Remedies.all(design)) {
             if (mark instanceof Placement placement && placement.getAssignments().stream()
-                    .noneMatch(each -> Srgb.format(rgb).equalsIgnoreCase(each.getColour()))) {
-                all.add(new AssignInkCommand(placement, Srgb.format(rgb), inks.get(ink)));
+                    .noneMatch(each -> colour.equalsIgnoreCase(each.getColour()))) {
+                all.add(new AssignInkCommand(placement, colour, ink));
             }
         }
     }

@@ -19,6 +19,7 @@ import org.pollex.output.page.Sheet;
 import org.pollex.output.page.Words;
 import org.pollex.output.picture.PairPicture;
 import org.pollex.output.proof.ProofFacts;
+import org.pollex.output.proof.ProofStyle;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
 import org.pollex.rules.rank.Ranked;
@@ -30,10 +31,10 @@ import org.pollex.rules.rank.Ranked;
  */
 public final class ColourwaysPdf {
 
-    private static final int INK = 0x1c1f24;
-    private static final int MUTED = 0x646b76;
-    private static final int HAIRLINE = 0xcfd3d9;
-    private static final int PAPER = 0xffffff;
+    private static final int INK = ProofStyle.INK;
+    private static final int MUTED = ProofStyle.MUTED;
+    private static final int HAIRLINE = ProofStyle.HAIRLINE;
+    private static final int PAPER = ProofStyle.PAPER;
 
     private static final double MARGIN = 14;
     private static final double TOP = 34;
@@ -137,7 +138,7 @@ public final class ColourwaysPdf {
 
     private static String inks(Ranked each) {
         return each.inks().isEmpty() ? "Full colour"
-                : each.inks().stream().map(EntryNames::of).collect(Collectors.joining(", "));
+                : each.inkNames();
     }
 
     private void foot() {

@@ -17,14 +17,18 @@ import org.pollex.output.drawing.HouseFont;
 import org.pollex.output.page.Sheet;
 import org.pollex.rules.Severity;
 
-/** Colours, sizes and small pieces that the blocks of a proof share. */
-final class ProofStyle {
+/** Colours, sizes and small pieces that the blocks of a proof share; the colours are those of all pages for clients. */
+public final class ProofStyle {
 
-    static final int INK = 0x1c1f24;
-    static final int MUTED = 0x646b76;
-    static final int HAIRLINE = 0xcfd3d9;
+    /** Text. */
+    public static final int INK = 0x1c1f24;
+    /** Text of less weight. */
+    public static final int MUTED = 0x646b76;
+    /** Thin lines. */
+    public static final int HAIRLINE = 0xcfd3d9;
     static final int ACCENT = 0x0f5c63;
-    static final int PAPER = 0xffffff;
+    /** The page. */
+    public static final int PAPER = 0xffffff;
     static final int BACKDROP = 0xf1f2f4;
 
     static final double BODY = 7.4;

@@ -8,8 +8,10 @@ package org.pollex.rules.rank;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.store.EntryNames;
 
 /**
  * How well a design would read in these inks on this material.
@@ -30,5 +32,10 @@ public record Ranked(Material material, List<Ink> inks, double score, Verdict ve
 
     public Ranked {
         inks = List.copyOf(inks);
+    }
+
+    /** The inks as they are called, in their order; empty in full colour. */
+    public String inkNames() {
+        return inks.stream().map(EntryNames::of).collect(Collectors.joining(", "));
     }
 }

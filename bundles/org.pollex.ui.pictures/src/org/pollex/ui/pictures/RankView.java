@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -248,8 +247,7 @@ public final class RankView extends ViewPart {
     }
 
     private static String inks(Ranked each) {
-        return each.inks().isEmpty() ? "full colour"
-                : each.inks().stream().map(EntryNames::of).collect(Collectors.joining(", "));
+        return each.inks().isEmpty() ? "full colour" : each.inkNames();
     }
 
     private static String material(Ranked each) {
