@@ -169,6 +169,10 @@ class RetoneTest {
         Window.until("the pictures are drawn anew", SLOW, () -> drawn(shell));
         Window.idle();
         Picture.take(Window.display(), "retone-wizard");
+        Text told = Widgets.all(shell, Text.class).stream().filter(each -> each.getText().startsWith("front, art"))
+                .findFirst().orElseThrow();
+        assertTrue(told.getVerticalBar().getThumb() >= told.getVerticalBar().getMaximum(),
+                "all that is told is seen without scrolling");
         Appearance.DARK.choose();
         Combo lines = Widgets.all(shell, Combo.class).get(0);
         lines.select(1);

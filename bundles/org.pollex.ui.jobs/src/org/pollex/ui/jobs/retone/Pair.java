@@ -70,8 +70,8 @@ final class Pair {
         Composite row = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(row);
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).spacing(10, 4).applyTo(row);
-        new Label(row, SWT.NONE).setText("Only the material and ink exchanged");
-        new Label(row, SWT.NONE).setText("Re-toned");
+        heading(row, "Only the material and ink exchanged");
+        heading(row, "Re-toned");
         for (int i = 0; i < 2; i++) {
             int at = i;
             canvases[i] = new Canvas(row, SWT.DOUBLE_BUFFERED | SWT.BORDER);
@@ -87,6 +87,14 @@ final class Pair {
             cancel();
             drop();
         });
+    }
+
+    /** A heading takes two lines where the letters are large, rather than push the second picture out. */
+    private static void heading(Composite row, String words) {
+        Label label = new Label(row, SWT.WRAP);
+        label.setText(words);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.END).hint(200, SWT.DEFAULT)
+                .applyTo(label);
     }
 
     private void drop() {

@@ -38,6 +38,8 @@ final class RetonePage extends WizardPage {
     private static final int MARGIN = 12;
     private static final int CHIP_WIDTH = 40;
     private static final int CHIP_HEIGHT = 22;
+    /** What is told of two sides, in lines of text, so that none is cut whatever the size of the letters. */
+    private static final int LINES_TOLD = 8;
 
     private final RetoneChoice choice;
     private final Path folder;
@@ -90,7 +92,8 @@ final class RetonePage extends WizardPage {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(below);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(below);
         done = new Text(below, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, false).hint(300, 76).applyTo(done);
+        GridDataFactory.fillDefaults().grab(true, false).hint(300,
+                done.computeTrim(0, 0, 0, LINES_TOLD * done.getLineHeight()).height).applyTo(done);
         stop = new Button(below, SWT.PUSH);
         stop.setText("&Stop");
         stop.setToolTipText("Stops drawing the pictures; another choice draws them again");
