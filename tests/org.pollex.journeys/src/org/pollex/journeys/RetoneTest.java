@@ -154,6 +154,12 @@ class RetoneTest {
     private void make(Shell shell) throws Exception {
         Window.until("both pictures are there", SLOW, () -> drawn(shell));
         Window.idle();
+        Button apart = Widgets.button(shell, "Keep parts apart");
+        assertTrue(apart.isEnabled(), "several inks can be chosen to keep parts apart");
+        apart.setSelection(true);
+        apart.notifyListeners(SWT.Selection, new Event());
+        Window.until("the inks are chosen anew", SLOW, () -> drawn(shell));
+        Window.idle();
         Picture.take(Window.display(), "retone-wizard-inks");
         List<Table> tables = Widgets.all(shell, Table.class);
         for (int i = 0; i < tables.get(1).getItemCount(); i++) {
@@ -162,6 +168,7 @@ class RetoneTest {
             }
         }
         tables.get(1).notifyListeners(SWT.Selection, new Event());
+        assertFalse(apart.isEnabled(), "one ink leaves nothing to choose");
         assertTrue(Widgets.button(shell, "Stop").isEnabled(), "drawing can be stopped");
         Widgets.press(shell, "Stop");
         assertFalse(Widgets.button(shell, "Stop").isEnabled());

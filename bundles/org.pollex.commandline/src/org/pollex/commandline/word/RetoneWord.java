@@ -47,6 +47,10 @@ public final class RetoneWord extends Word {
     @Option(names = "--grow", description = "give light parts half of the outlines round them")
     private boolean grow;
 
+    @Option(names = "--apart", description = "choose several inks so that parts which differ stay apart, even where "
+            + "another ink is nearer to a colour; hues may change (default: every colour in the nearest ink or bare)")
+    private boolean apart;
+
     @Option(names = "--out", paramLabel = "D2.design",
             description = "the sibling; what the file holds is replaced and its last state kept beside it")
     private String out;
@@ -64,7 +68,7 @@ public final class RetoneWord extends Word {
     @Override
     ExitCode work() throws Refusal {
         if (update) {
-            if (material != null || ink != null || out != null || grow || !"masses".equals(lines)) {
+            if (material != null || ink != null || out != null || grow || apart || !"masses".equals(lines)) {
                 throw Refusal.wrongUse("With --update the sibling keeps its material, ink and style; leave the other "
                         + "options out.");
             }
@@ -73,8 +77,11 @@ public final class RetoneWord extends Word {
         if (material == null || out == null) {
             throw Refusal.wrongUse("retone needs --material and --out, or --update to bring a sibling up to date.");
         }
+        if (apart && ink != null) {
+            throw Refusal.wrongUse("--apart chooses among several inks; leave out --ink, or --apart.");
+        }
         return new Retoner(session()).retone(new RetoneOrder(design, material, Optional.ofNullable(ink), out,
-                new RetoneStyle(where(), grow)));
+                new RetoneStyle(where(), grow, apart)));
     }
 
     private RetoneStyle.Lines where() throws Refusal {

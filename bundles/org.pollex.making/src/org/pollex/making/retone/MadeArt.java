@@ -58,6 +58,11 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
                 .filter(rgb -> rgb.isPresent()).map(rgb -> rgb.getAsInt()).orElse(WHITE);
     }
 
+    /** Whether art has more colours than one, its paper left out. */
+    static boolean several(List<ColourArea> areas, int paper) {
+        return areas.stream().filter(area -> area.rgb() != paper).count() > 1;
+    }
+
     /**
      * Writes art that was made for a placement.
      *
@@ -92,5 +97,15 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
         assignment.setColour(colour);
         assignment.setInk(ink);
         placement.getAssignments().add(assignment);
+    }
+
+    /** Has the colours of art that stays as it is print as a plan says; its ground stays bare. */
+    void assign(Placement placement, InkPlan plan) throws Refusal {
+        int paper = paper(placement);
+        List<ColourArea> areas = colours(placement);
+        if (several(areas, paper)) {
+            areas.stream().filter(area -> area.rgb() != paper).forEach(area -> assign(placement,
+                    Srgb.format(area.rgb()), plan.of(area.rgb())));
+        }
     }
 }

@@ -34,6 +34,7 @@ final class Origin {
         note.setChoices(choices(placement));
         note.setKeyline(style.lines().name().toLowerCase(Locale.ROOT));
         note.setGrow(style.grow());
+        note.setApart(style.apart());
         note.setX(placement.getX());
         note.setY(placement.getY());
         note.setScale(placement.getScale());
@@ -46,10 +47,10 @@ final class Origin {
     static RetoneStyle style(Retoning note) {
         for (RetoneStyle.Lines lines : RetoneStyle.Lines.values()) {
             if (lines.name().equalsIgnoreCase(note.getKeyline())) {
-                return new RetoneStyle(lines, note.isGrow());
+                return new RetoneStyle(lines, note.isGrow(), note.isApart());
             }
         }
-        return new RetoneStyle(RetoneStyle.USUAL.lines(), note.isGrow());
+        return new RetoneStyle(RetoneStyle.USUAL.lines(), note.isGrow(), note.isApart());
     }
 
     /** What the designer can choose for a placement besides its place, in one line. */

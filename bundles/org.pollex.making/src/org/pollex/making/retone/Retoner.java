@@ -170,8 +170,15 @@ public final class Retoner {
         List<String> told = new ArrayList<>();
         Map<Placement, Path> art = new HashMap<>();
         MadeArt made = new MadeArt(session, from, open, work);
+        InkPlan plan = new InkPlan(ground, inks);
+        boolean apart = order.style().apart() && !method.isFullColour() && inks.size() > 1;
+        if (apart) {
+            plan.keepApart(made, Marks.placements(sibling), SeveralInks.suits(ground));
+        } else if (order.style().apart()) {
+            told.add("Parts are kept apart where there are several inks to choose from, which is not the case here.");
+        }
         if (!method.isFullColour() && (inks.size() == 1 || SeveralInks.suits(ground))) {
-            SeveralInks several = new SeveralInks(made, ground, inks, order.style());
+            SeveralInks several = new SeveralInks(made, ground, inks, plan, order.style());
             Maker maker = inks.size() == 1 ? new OneInk(made, ground, inks.get(0), order.style())::retone
                     : several::retone;
             for (Side side : sibling.getSides()) {
@@ -187,10 +194,17 @@ public final class Retoner {
                 sibling.getInks().removeIf(ink -> !several.used().contains(ink));
             }
         } else {
-            Marks.placements(sibling).forEach(placement -> placement.getAssignments().clear());
+            for (Placement placement : Marks.placements(sibling)) {
+                placement.getAssignments().clear();
+                if (apart) {
+                    made.assign(placement, plan);
+                }
+            }
             told.add(method.isFullColour() ? "The art stays as it is: white below keeps light light."
+                    : apart ? "The art stays as it is; its colours are matched so that parts stay apart."
                     : "Every colour prints in the nearest of the inks, or stays bare where the material is nearer.");
         }
+        told.addAll(plan.told());
         note(sibling, open.design(), art, order.style());
         return new RetoneDraft(desk, from, sibling, art, told, ground.material().getId() + " in " + (inks.isEmpty()
                 ? "full colour" : String.join(", ", sibling.getInks())), work);

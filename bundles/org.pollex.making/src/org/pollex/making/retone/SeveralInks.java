@@ -19,7 +19,6 @@ import java.util.TreeSet;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.pollex.colour.DeltaE;
-import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.making.session.Refusal;
@@ -39,9 +38,9 @@ import org.pollex.print.retone.RetoneLimits;
 import org.pollex.print.retone.RetoneStyle;
 
 /**
- * The marks of a sibling that prints in several inks on a dark material. Every colour prints in what comes nearest to
- * it of the inks as they look there and the bare material; paper that the art encloses, which showed white, prints too.
- * The lightest ink adds the lines without which dark parts would melt into the material.
+ * The marks of a sibling that prints in several inks on a dark material. Every colour prints in what a plan chose of
+ * the inks as they look there and the bare material; paper that the art encloses, which showed white, prints too. The
+ * lightest ink adds the lines without which dark parts would melt into the material.
  */
 final class SeveralInks {
 
@@ -55,14 +54,16 @@ final class SeveralInks {
     private final MadeArt made;
     private final Ground ground;
     private final List<Ink> inks;
+    private final InkPlan plan;
     private final Ink lightest;
     private final RetoneStyle style;
     private final Set<String> used = new HashSet<>();
 
-    SeveralInks(MadeArt made, Ground ground, List<Ink> inks, RetoneStyle style) {
+    SeveralInks(MadeArt made, Ground ground, List<Ink> inks, InkPlan plan, RetoneStyle style) {
         this.made = made;
         this.ground = ground;
         this.inks = inks;
+        this.plan = plan;
         this.style = style;
         this.lightest = inks.stream().max(Comparator.comparingDouble(ground::lighter)).orElseThrow();
     }
@@ -104,7 +105,7 @@ final class SeveralInks {
         }
         int paper = MadeArt.paper(placement);
         List<ColourArea> areas = made.colours(placement);
-        if (areas.stream().filter(area -> area.rgb() != paper).count() <= 1) {
+        if (!MadeArt.several(areas, paper)) {
             // A mark of one colour has no other to stand out from: it prints in the lightest ink.
             used.add(lightest.getId());
             return new OneInk(made, ground, lightest, style).retone(mark, safe, art);
@@ -120,7 +121,7 @@ final class SeveralInks {
         Map<String, String> choices = new LinkedHashMap<>();
         for (ColourArea area : with(areas, paper)) {
             fills.put(Srgb.format(area.rgb()), area.area());
-            choices.put(Srgb.format(area.rgb()), nearest(area.rgb()));
+            choices.put(Srgb.format(area.rgb()), plan.of(area.rgb()));
         }
         choices.values().forEach(used::add);
         if (!lines.isEmpty()) {
@@ -163,8 +164,10 @@ final class SeveralInks {
     private String told(Map<String, String> choices, Geometry lines) {
         Set<String> used = new TreeSet<>(choices.values());
         boolean bare = used.remove(ColourMatch.BARE);
-        return "Every colour prints in the nearest of the inks (" + String.join(", ", used) + ")"
-                + (bare ? "; what the material comes nearest to stays bare." : ".")
+        String inks = String.join(", ", used);
+        return (style.apart() ? "Its colours print in " + inks + (bare ? " or stay bare." : ".")
+                : "Every colour prints in the nearest of the inks (" + inks + ")"
+                + (bare ? "; what the material comes nearest to stays bare." : "."))
                 + (lines.isEmpty() ? "" : " Lines in " + lightest.getId() + " keep dark parts from melting into it.");
     }
 
@@ -197,7 +200,7 @@ final class SeveralInks {
     private Geometry lines(List<ColourArea> areas, int paper) {
         Set<Integer> light = new HashSet<>();
         for (ColourArea area : areas) {
-            if (area.rgb() != paper && light(nearest(area.rgb()))) {
+            if (area.rgb() != paper && light(plan.of(area.rgb()))) {
                 light.add(area.rgb());
             }
         }
@@ -207,21 +210,6 @@ final class SeveralInks {
 
     private boolean light(String id) {
         return inks.stream().anyMatch(ink -> ink.getId().equals(id) && ground.isLight(ink));
-    }
-
-    /** Id of the ink that comes nearest to a colour on the ground, or bare. */
-    private String nearest(int rgb) {
-        Lab wanted = Srgb.lab(rgb);
-        String best = ColourMatch.BARE;
-        double least = DeltaE.ciede2000(wanted, ground.tone());
-        for (Ink ink : inks) {
-            double difference = DeltaE.ciede2000(wanted, PrintedTones.over(ink, ground.tone()));
-            if (difference < least) {
-                least = difference;
-                best = ink.getId();
-            }
-        }
-        return best;
     }
 
     /** The colour of the lightest ink, or one beside it that the art does not use. */

@@ -597,13 +597,22 @@ public interface DesignPackage extends EPackage {
     int RETONING__GROW = 5;
 
     /**
+     * The feature id for the '<em><b>Apart</b></em>' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     * @ordered
+     */
+    int RETONING__APART = 6;
+
+    /**
      * The feature id for the '<em><b>X</b></em>' attribute.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
      * @generated
      * @ordered
      */
-    int RETONING__X = 6;
+    int RETONING__X = 7;
 
     /**
      * The feature id for the '<em><b>Y</b></em>' attribute.
@@ -612,7 +621,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int RETONING__Y = 7;
+    int RETONING__Y = 8;
 
     /**
      * The feature id for the '<em><b>Scale</b></em>' attribute.
@@ -621,7 +630,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int RETONING__SCALE = 8;
+    int RETONING__SCALE = 9;
 
     /**
      * The feature id for the '<em><b>Turn</b></em>' attribute.
@@ -630,7 +639,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int RETONING__TURN = 9;
+    int RETONING__TURN = 10;
 
     /**
      * The feature id for the '<em><b>Mirror</b></em>' attribute.
@@ -639,7 +648,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int RETONING__MIRROR = 10;
+    int RETONING__MIRROR = 11;
 
     /**
      * The number of structural features of the '<em>Retoning</em>' class.
@@ -648,7 +657,7 @@ public interface DesignPackage extends EPackage {
      * @generated
      * @ordered
      */
-    int RETONING_FEATURE_COUNT = 11;
+    int RETONING_FEATURE_COUNT = 12;
 
     /**
      * The meta object id for the '{@link org.pollex.model.design.impl.AssignmentImpl <em>Assignment</em>}' class.
@@ -1667,6 +1676,17 @@ public interface DesignPackage extends EPackage {
     EAttribute getRetoning_Grow();
 
     /**
+     * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#isApart <em>Apart</em>}'.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @return the meta object for the attribute '<em>Apart</em>'.
+     * @see org.pollex.model.design.Retoning#isApart()
+     * @see #getRetoning()
+     * @generated
+     */
+    EAttribute getRetoning_Apart();
+
+    /**
      * Returns the meta object for the attribute '{@link org.pollex.model.design.Retoning#getX <em>X</em>}'.
      * <!-- begin-user-doc -->
      * <!-- end-user-doc -->
@@ -2364,6 +2384,14 @@ public interface DesignPackage extends EPackage {
          * @generated
          */
         EAttribute RETONING__GROW = eINSTANCE.getRetoning_Grow();
+
+        /**
+         * The meta object literal for the '<em><b>Apart</b></em>' attribute feature.
+         * <!-- begin-user-doc -->
+         * <!-- end-user-doc -->
+         * @generated
+         */
+        EAttribute RETONING__APART = eINSTANCE.getRetoning_Apart();
 
         /**
          * The meta object literal for the '<em><b>X</b></em>' attribute feature.

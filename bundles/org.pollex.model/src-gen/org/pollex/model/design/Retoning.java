@@ -27,6 +27,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.pollex.model.design.Retoning#getChoices <em>Choices</em>}</li>
  *   <li>{@link org.pollex.model.design.Retoning#getKeyline <em>Keyline</em>}</li>
  *   <li>{@link org.pollex.model.design.Retoning#isGrow <em>Grow</em>}</li>
+ *   <li>{@link org.pollex.model.design.Retoning#isApart <em>Apart</em>}</li>
  *   <li>{@link org.pollex.model.design.Retoning#getX <em>X</em>}</li>
  *   <li>{@link org.pollex.model.design.Retoning#getY <em>Y</em>}</li>
  *   <li>{@link org.pollex.model.design.Retoning#getScale <em>Scale</em>}</li>
@@ -182,6 +183,31 @@ public interface Retoning extends EObject {
      * @generated
      */
     void setGrow(boolean value);
+
+    /**
+     * Returns the value of the '<em><b>Apart</b></em>' attribute.
+     * The default value is <code>"false"</code>.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * Whether several inks were chosen so that parts stay apart, and not each as the nearest to its colour.
+     * <!-- end-model-doc -->
+     * @return the value of the '<em>Apart</em>' attribute.
+     * @see #setApart(boolean)
+     * @see org.pollex.model.design.DesignPackage#getRetoning_Apart()
+     * @generated
+     */
+    boolean isApart();
+
+    /**
+     * Sets the value of the '{@link org.pollex.model.design.Retoning#isApart <em>Apart</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @param value the new value of the '<em>Apart</em>' attribute.
+     * @see #isApart()
+     * @generated
+     */
+    void setApart(boolean value);
 
     /**
      * Returns the value of the '<em><b>X</b></em>' attribute.

@@ -17,6 +17,7 @@ import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.print.ColourArea;
 import org.pollex.print.MeantArt;
+import org.pollex.print.pixels.Boundaries;
 import org.pollex.print.pixels.Distance;
 import org.pollex.print.pixels.Labels;
 import org.pollex.print.pixels.Pixels;
@@ -41,12 +42,6 @@ final class PolarityMeasure {
     private static final double HARDLY = 0.1;
     /** Smaller parts are no loss, mm2. */
     private static final double SEEN = 0.25;
-    /**
-     * Crossings of lines in four directions make a length (Cauchy and Crofton): pi/8 times the distance of the lines,
-     * which is smaller for slanting ones.
-     */
-    private static final double STRAIGHT = Math.PI / 8;
-    private static final double SLANTING = STRAIGHT / Math.sqrt(2);
 
     private final MeantArt art;
     private final PixelGrid frame;
@@ -150,7 +145,7 @@ final class PolarityMeasure {
         Distance toDeep = Distance.to(deep, width);
         boolean[] figure = one || !paperKnown ? null : Pixels.grown(Pixels.opened(labels.where(c -> c >= 0), width,
                 MASS / 2 / frame.pixel()), width, CORNER / frame.pixel());
-        pairs((i, k, along) -> {
+        Boundaries.walk(frame, (i, k, along) -> {
             int a = of[i];
             int b = of[k];
             if (a == b || skipped[i] || skipped[k] || !known(a) || !known(b)) {
@@ -170,23 +165,6 @@ final class PolarityMeasure {
     private static int inside(int i, int[] of, Distance toDeep) {
         int deep = toDeep.nearest(i);
         return of[deep] == of[i] ? deep : i;
-    }
-
-    private interface Pair {
-        void at(int i, int k, double along);
-    }
-
-    /** Every pair of neighbouring pixels, with the length of boundary that it stands for. */
-    private void pairs(Pair visit) {
-        double straight = STRAIGHT * frame.pixel();
-        double slanting = SLANTING * frame.pixel();
-        int[] of = labels.of();
-        for (int i = 1; i + width + 1 < of.length; i++) {
-            visit.at(i, i + 1, straight);
-            visit.at(i, i + width, straight);
-            visit.at(i, i + width + 1, slanting);
-            visit.at(i, i + width - 1, slanting);
-        }
     }
 
     /** Parts of one colour, joined through thin dark line work. */
@@ -217,7 +195,7 @@ final class PolarityMeasure {
             beyonds = new double[n];
             means(through);
             Map<Long, double[]> lengths = new HashMap<>();
-            pairs((i, k, along) -> {
+            Boundaries.walk(frame, (i, k, along) -> {
                 int a = parts.of()[i];
                 int b = parts.of()[k];
                 if (a != b && !skipped[i] && !skipped[k] && known(through[i]) && known(through[k])) {

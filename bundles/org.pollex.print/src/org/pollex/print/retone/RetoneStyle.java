@@ -12,11 +12,13 @@ package org.pollex.print.retone;
  * @param lines  which dark parts get a line round them
  * @param grow   whether light parts get half of the dark outline round them, so that figures do not shrink; more parts
  *     run together
+ * @param apart  whether several inks are chosen so that parts which differ stay apart ({@link KeptApart}), and not each
+ *     as the nearest to its colour
  */
-public record RetoneStyle(Lines lines, boolean grow) {
+public record RetoneStyle(Lines lines, boolean grow, boolean apart) {
 
-    /** Lines round masses only, nothing grown. */
-    public static final RetoneStyle USUAL = new RetoneStyle(Lines.MASSES, false);
+    /** Lines round masses only, nothing grown, every colour in the nearest ink. */
+    public static final RetoneStyle USUAL = new RetoneStyle(Lines.MASSES, false, false);
 
     /** Where lines are laid round dark parts. */
     public enum Lines {

@@ -644,7 +644,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
-    public EAttribute getRetoning_X() {
+    public EAttribute getRetoning_Apart() {
         return (EAttribute)retoningEClass.getEStructuralFeatures().get(6);
     }
 
@@ -654,7 +654,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
-    public EAttribute getRetoning_Y() {
+    public EAttribute getRetoning_X() {
         return (EAttribute)retoningEClass.getEStructuralFeatures().get(7);
     }
 
@@ -664,7 +664,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
-    public EAttribute getRetoning_Scale() {
+    public EAttribute getRetoning_Y() {
         return (EAttribute)retoningEClass.getEStructuralFeatures().get(8);
     }
 
@@ -674,7 +674,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
-    public EAttribute getRetoning_Turn() {
+    public EAttribute getRetoning_Scale() {
         return (EAttribute)retoningEClass.getEStructuralFeatures().get(9);
     }
 
@@ -684,8 +684,18 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
      * @generated
      */
     @Override
-    public EAttribute getRetoning_Mirror() {
+    public EAttribute getRetoning_Turn() {
         return (EAttribute)retoningEClass.getEStructuralFeatures().get(10);
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public EAttribute getRetoning_Mirror() {
+        return (EAttribute)retoningEClass.getEStructuralFeatures().get(11);
     }
 
     /**
@@ -1006,6 +1016,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         createEAttribute(retoningEClass, RETONING__CHOICES);
         createEAttribute(retoningEClass, RETONING__KEYLINE);
         createEAttribute(retoningEClass, RETONING__GROW);
+        createEAttribute(retoningEClass, RETONING__APART);
         createEAttribute(retoningEClass, RETONING__X);
         createEAttribute(retoningEClass, RETONING__Y);
         createEAttribute(retoningEClass, RETONING__SCALE);
@@ -1127,6 +1138,7 @@ public class DesignPackageImpl extends EPackageImpl implements DesignPackage {
         initEAttribute(getRetoning_Choices(), ecorePackage.getEString(), "choices", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getRetoning_Keyline(), ecorePackage.getEString(), "keyline", null, 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getRetoning_Grow(), ecorePackage.getEBoolean(), "grow", "false", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+        initEAttribute(getRetoning_Apart(), ecorePackage.getEBoolean(), "apart", "false", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getRetoning_X(), ecorePackage.getEDouble(), "x", "0.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getRetoning_Y(), ecorePackage.getEDouble(), "y", "0.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
         initEAttribute(getRetoning_Scale(), ecorePackage.getEDouble(), "scale", "1.0", 0, 1, Retoning.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

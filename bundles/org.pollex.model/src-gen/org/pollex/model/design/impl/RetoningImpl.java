@@ -30,6 +30,7 @@ import org.pollex.model.design.Retoning;
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#getChoices <em>Choices</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#getKeyline <em>Keyline</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#isGrow <em>Grow</em>}</li>
+ *   <li>{@link org.pollex.model.design.impl.RetoningImpl#isApart <em>Apart</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#getX <em>X</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#getY <em>Y</em>}</li>
  *   <li>{@link org.pollex.model.design.impl.RetoningImpl#getScale <em>Scale</em>}</li>
@@ -159,6 +160,26 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
      * @ordered
      */
     protected boolean grow = GROW_EDEFAULT;
+
+    /**
+     * The default value of the '{@link #isApart() <em>Apart</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #isApart()
+     * @generated
+     * @ordered
+     */
+    protected static final boolean APART_EDEFAULT = false;
+
+    /**
+     * The cached value of the '{@link #isApart() <em>Apart</em>}' attribute.
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @see #isApart()
+     * @generated
+     * @ordered
+     */
+    protected boolean apart = APART_EDEFAULT;
 
     /**
      * The default value of the '{@link #getX() <em>X</em>}' attribute.
@@ -423,6 +444,29 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
      * @generated
      */
     @Override
+    public boolean isApart() {
+        return apart;
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
+    public void setApart(boolean newApart) {
+        boolean oldApart = apart;
+        apart = newApart;
+        if (eNotificationRequired())
+            eNotify(new ENotificationImpl(this, Notification.SET, DesignPackage.RETONING__APART, oldApart, apart));
+    }
+
+    /**
+     * <!-- begin-user-doc -->
+     * <!-- end-user-doc -->
+     * @generated
+     */
+    @Override
     public double getX() {
         return x;
     }
@@ -552,6 +596,8 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
                 return getKeyline();
             case DesignPackage.RETONING__GROW:
                 return isGrow();
+            case DesignPackage.RETONING__APART:
+                return isApart();
             case DesignPackage.RETONING__X:
                 return getX();
             case DesignPackage.RETONING__Y:
@@ -591,6 +637,9 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
                 return;
             case DesignPackage.RETONING__GROW:
                 setGrow((Boolean)newValue);
+                return;
+            case DesignPackage.RETONING__APART:
+                setApart((Boolean)newValue);
                 return;
             case DesignPackage.RETONING__X:
                 setX((Double)newValue);
@@ -637,6 +686,9 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
             case DesignPackage.RETONING__GROW:
                 setGrow(GROW_EDEFAULT);
                 return;
+            case DesignPackage.RETONING__APART:
+                setApart(APART_EDEFAULT);
+                return;
             case DesignPackage.RETONING__X:
                 setX(X_EDEFAULT);
                 return;
@@ -676,6 +728,8 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
                 return KEYLINE_EDEFAULT == null ? keyline != null : !KEYLINE_EDEFAULT.equals(keyline);
             case DesignPackage.RETONING__GROW:
                 return grow != GROW_EDEFAULT;
+            case DesignPackage.RETONING__APART:
+                return apart != APART_EDEFAULT;
             case DesignPackage.RETONING__X:
                 return x != X_EDEFAULT;
             case DesignPackage.RETONING__Y:
@@ -712,6 +766,8 @@ public class RetoningImpl extends MinimalEObjectImpl.Container implements Retoni
         result.append(keyline);
         result.append(", grow: ");
         result.append(grow);
+        result.append(", apart: ");
+        result.append(apart);
         result.append(", x: ");
         result.append(x);
         result.append(", y: ");

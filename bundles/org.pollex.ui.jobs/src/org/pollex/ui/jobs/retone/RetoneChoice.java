@@ -77,6 +77,11 @@ final class RetoneChoice {
                 : design.getInks().size() > 1 ? "The inks of the design" : "The ink that shows best";
     }
 
+    /** Whether there are several inks to choose from for each colour. */
+    boolean severalInks() {
+        return ink.isEmpty() && design.getInks().size() > 1 && !method().map(Method::isFullColour).orElse(false);
+    }
+
     Material material() {
         return material;
     }
@@ -125,6 +130,7 @@ final class RetoneChoice {
     }
 
     RetoneOrder order() {
-        return new RetoneOrder(source.toString(), material.getId(), ink.map(Ink::getId), file().toString(), style);
+        return new RetoneOrder(source.toString(), material.getId(), ink.map(Ink::getId), file().toString(),
+                new RetoneStyle(style.lines(), style.grow(), style.apart() && severalInks()));
     }
 }

@@ -48,6 +48,7 @@ final class RetonePage extends WizardPage {
     private PictureRows inkRows;
     private Combo lines;
     private Button grow;
+    private Button apart;
     private Text name;
     private Text done;
     private Button stop;
@@ -84,6 +85,10 @@ final class RetonePage extends WizardPage {
         grow = new Button(left, SWT.CHECK);
         grow.setText("&Fuller light parts");
         grow.setToolTipText("Light parts take half of the dark outlines round them, so that thin limbs stay");
+        apart = new Button(left, SWT.CHECK);
+        apart.setText("&Keep parts apart");
+        apart.setToolTipText("Several inks: chooses them so that parts which differ stay apart, even where another ink "
+                + "is nearer; hues may change");
         label(left, "&Name:");
         name = new Text(left, SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
@@ -135,6 +140,7 @@ final class RetonePage extends WizardPage {
             new TableItem(ink, SWT.NONE).setText(ProductPage.title(each));
         }
         ink.select(0);
+        apart.setEnabled(choice.severalInks());
         chips();
         suggest();
     }
@@ -162,10 +168,12 @@ final class RetonePage extends WizardPage {
         ink.addListener(SWT.Selection, event -> {
             int at = ink.getSelectionIndex();
             choice.ink(at <= 0 ? Optional.empty() : Optional.of(choice.inks().get(at - 1)));
+            apart.setEnabled(choice.severalInks());
             show();
         });
         lines.addListener(SWT.Selection, event -> styled());
         grow.addListener(SWT.Selection, event -> styled());
+        apart.addListener(SWT.Selection, event -> styled());
         name.addModifyListener(event -> {
             named |= !naming;
             choice.name(name.getText());
@@ -175,7 +183,8 @@ final class RetonePage extends WizardPage {
     }
 
     private void styled() {
-        choice.style(new RetoneStyle(RetoneStyle.Lines.values()[lines.getSelectionIndex()], grow.getSelection()));
+        choice.style(new RetoneStyle(RetoneStyle.Lines.values()[lines.getSelectionIndex()], grow.getSelection(),
+                apart.getSelection()));
         show();
     }
 

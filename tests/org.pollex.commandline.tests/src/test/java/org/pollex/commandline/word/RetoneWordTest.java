@@ -159,6 +159,65 @@ class RetoneWordTest {
         assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
     }
 
+    private static final String ROUND = "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" fill=\"#fff6e0\"/>"
+            + "<circle cx=\"8\" cy=\"8\" r=\"4.5\" fill=\"#f2c9a8\"/><circle cx=\"8\" cy=\"8\" r=\"2\" "
+            + "fill=\"#c0392b\"/>";
+
+    private Map<String, String> choices(String name) throws Exception {
+        Map<String, String> choices = new TreeMap<>();
+        mark(name).getAssignments().forEach(each -> choices.put(each.getColour(), each.getInk()));
+        return choices;
+    }
+
+    private void inThreeInks(String name, String art) {
+        studio.write("round.svg", Studio.svg(16, 16, art));
+        assertEquals(0, studio.call("new", name, "--product", "standard-pick", "--material", "solid-white", "--method",
+                "pad-spot", "--ink", "yellow", "--ink", "red", "--ink", "navy", "--front", "round.svg").code());
+    }
+
+    @Test
+    void keepsPartsApartThatTheNearestInkRunsTogether() throws Exception {
+        inThreeInks("c.design", ROUND);
+        studio.call("retone", "c.design", "--material", "solid-black", "--out", "near.design");
+        assertEquals("white", choices("near.design").get("#fff6e0"));
+        assertEquals("white", choices("near.design").get("#f2c9a8"));
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--apart", "--out",
+                "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertEquals("white", choices("b.design").get("#fff6e0"));
+        assertNotEquals("white", choices("b.design").get("#f2c9a8"));
+        assertTrue(answer.out().contains("To keep parts apart #f2c9a8 prints in "), answer.out());
+        assertTrue(answer.out().contains("though white is nearer. Hues may differ"), answer.out());
+        assertTrue(mark("b.design").getRetoning().isApart(), "noted for when it is made anew");
+        studio.write("art/round.svg", Studio.svg(16, 16, ROUND.replace("r=\"2\"", "r=\"1.5\"")));
+        assertTrue(studio.call("retone", "--update", "b.design").out().contains("made anew"));
+        assertNotEquals("white", choices("b.design").get("#f2c9a8"), "a sibling made anew keeps its style");
+    }
+
+    @Test
+    void keepsPartsApartOnALightMaterialWithoutOtherArt() throws Exception {
+        inThreeInks("c.design", "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" fill=\"#9a5fb0\"/>"
+                + "<circle cx=\"8\" cy=\"8\" r=\"4.5\" fill=\"#5a2f70\"/><circle cx=\"8\" cy=\"8\" r=\"2\" "
+                + "fill=\"#ffffff\"/>");
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-cream", "--apart", "--out",
+                "b.design");
+        assertEquals(0, answer.code(), answer.err());
+        assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
+        assertEquals(2, choices("b.design").size(), "what shows the paper has no ink: " + choices("b.design"));
+        assertNotEquals(choices("b.design").get("#9a5fb0"), choices("b.design").get("#5a2f70"));
+    }
+
+    @Test
+    void saysWhenThereIsNothingToKeepApartBy() {
+        Studio.Answer answer = studio.call("retone", "a.design", "--material", "solid-black", "--apart", "--out",
+                "b.design");
+        assertTrue(answer.out().contains("several inks to choose from, which is not the case"), answer.out());
+        answer = studio.call("retone", "a.design", "--material", "solid-black", "--apart", "--ink", "white", "--out",
+                "b.design");
+        assertEquals(2, answer.code());
+        assertTrue(answer.err().contains("leave out --ink"), answer.err());
+    }
+
     @Test
     void keepsFullColourArtWhereWhiteLiesBelow() throws Exception {
         studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",

@@ -104,11 +104,11 @@ class KeylineTest {
         Geometry figure = round(Drawing.disc(6, 6, 4.3));
         Geometry usual = light(art, RetoneStyle.USUAL);
         assertTrue(covered(mass, usual) > 0.95 && covered(figure, usual) < 0.05);
-        Geometry everywhere = light(art, new RetoneStyle(RetoneStyle.Lines.EVERYWHERE, false));
+        Geometry everywhere = light(art, new RetoneStyle(RetoneStyle.Lines.EVERYWHERE, false, false));
         assertTrue(covered(mass, everywhere) > 0.95 && covered(figure, everywhere) > 0.95);
-        Geometry nowhere = light(art, new RetoneStyle(RetoneStyle.Lines.NOWHERE, false));
+        Geometry nowhere = light(art, new RetoneStyle(RetoneStyle.Lines.NOWHERE, false, false));
         assertTrue(covered(mass, nowhere) < 0.05 && covered(figure, nowhere) < 0.05);
-        Geometry grown = light(art, new RetoneStyle(RetoneStyle.Lines.MASSES, true));
+        Geometry grown = light(art, new RetoneStyle(RetoneStyle.Lines.MASSES, true, false));
         Geometry half = Drawing.disc(6, 6, 3.95).difference(Drawing.disc(6, 6, 3.75));
         assertTrue(covered(half, usual) < 0.05 && covered(half, grown) > 0.95, "half of the outline is given back");
     }
