@@ -55,27 +55,22 @@ public final class Pixels {
 
     /** All pixels no farther from a set than a number of pixels. */
     public static boolean[] grown(boolean[] a, int width, double pixels) {
-        Distance to = Distance.to(a, width);
-        boolean[] out = new boolean[a.length];
-        for (int i = 0; i < a.length; i++) {
-            out[i] = to.within(i, pixels);
-        }
-        return out;
+        return BitRows.of(a, width).grown(pixels).set();
     }
 
     /** The pixels of a set farther from what is not in it than a number of pixels. */
     public static boolean[] shrunk(boolean[] a, int width, double pixels) {
-        return not(grown(not(a), width, pixels));
+        return BitRows.of(a, width).not().grown(pixels).not().set();
     }
 
     /** What discs of a radius in pixels cover that lie in a set. */
     public static boolean[] opened(boolean[] a, int width, double pixels) {
-        return grown(shrunk(a, width, pixels), width, pixels);
+        return BitRows.of(a, width).not().grown(pixels).not().grown(pixels).set();
     }
 
     /** What no disc of a radius in pixels covers that lies outside a set. */
     public static boolean[] closed(boolean[] a, int width, double pixels) {
-        return shrunk(grown(a, width, pixels), width, pixels);
+        return BitRows.of(a, width).grown(pixels).not().grown(pixels).not().set();
     }
 
     /** The middle lines of a set, from the distances to what is not in it. */
