@@ -127,6 +127,42 @@ class FindingsViewTest {
         Window.page().hideView(view);
     }
 
+    /** What is painted late for a design that is no longer in front leaves the pictures of the listed ones alone. */
+    @Test
+    void thePicturesOfListedFindingsStay() throws Exception {
+        Window.fill();
+        IViewPart view = Window.page().showView(FINDINGS);
+        DesignEditor other = (DesignEditor) Window.open(Samples.ferry(folder.resolve("other"), "other"));
+        Window.until("the other is printed", other.getAdapter(DesignSession.class)::fresh);
+        DesignEditor front = (DesignEditor) Window.open(Samples.ferry(folder.resolve("front"), "front"));
+        Window.until("the one in front is printed", front.getAdapter(DesignSession.class)::fresh);
+        Tree tree = tree(Window.window().getShell());
+        Window.until("its place is painted", () -> item(tree, "0.12 mm wide over 11") != null
+                && item(tree, "0.12 mm wide over 11").getImage() != null);
+        Window.idle();
+        Window.page().activate(other);
+        for (org.eclipse.core.runtime.jobs.Job each : org.eclipse.core.runtime.jobs.Job.getJobManager().find(null)) {
+            if (each.getName().equals("Painting places")) {
+                each.join();
+            }
+        }
+        Window.page().activate(front);
+        // at no moment, since the window may paint at any
+        for (int quiet = 0; quiet < 40;) {
+            for (TreeItem side : tree.getItems()) {
+                for (TreeItem each : side.getItems()) {
+                    assertFalse(each.getImage() != null && each.getImage().isDisposed(), each.getText());
+                }
+            }
+            if (!Window.display().readAndDispatch()) {
+                quiet++;
+                Thread.sleep(5);
+            }
+        }
+        assertNotNull(item(tree, "0.12 mm wide over 11").getImage());
+        Window.page().hideView(view);
+    }
+
     /** Lines that are too small beside a large name are moved to the back by one click, and brought back by undo. */
     @Test
     void smallLinesMoveToTheBack() throws Exception {

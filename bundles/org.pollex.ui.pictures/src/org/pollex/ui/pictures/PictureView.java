@@ -125,6 +125,7 @@ abstract class PictureView extends ViewPart {
         Optional<Known> known = active.known();
         if (job != null) {
             job.cancel();
+            job = null;
         }
         Point size = canvas.getSize();
         if (known.isEmpty() || size.x < 20 || size.y < 20) {
@@ -147,7 +148,8 @@ abstract class PictureView extends ViewPart {
                 ImageData data = made;
                 if (!monitor.isCanceled() && !canvas.isDisposed()) {
                     canvas.getDisplay().asyncExec(() -> {
-                        if (!canvas.isDisposed() && !monitor.isCanceled()) {
+                        // one that had ended when it was cancelled does not know
+                        if (!canvas.isDisposed() && job == this) {
                             replace(data);
                         }
                     });
@@ -193,12 +195,14 @@ abstract class PictureView extends ViewPart {
     public void dispose() {
         if (job != null) {
             job.cancel();
+            job = null;
         }
         if (active != null) {
             active.dispose();
         }
         if (image != null) {
             image.dispose();
+            image = null;
         }
         super.dispose();
     }

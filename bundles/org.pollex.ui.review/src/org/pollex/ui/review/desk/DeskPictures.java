@@ -107,6 +107,7 @@ final class DeskPictures {
     void show(Entry entry) {
         if (job != null) {
             job.cancel();
+            job = null;
         }
         shown = entry;
         if (entry == null) {
@@ -142,7 +143,8 @@ final class DeskPictures {
                 String sentence = why;
                 if (!monitor.isCanceled() && !large.isDisposed()) {
                     large.getDisplay().asyncExec(() -> {
-                        if (!large.isDisposed() && !monitor.isCanceled()) {
+                        // one that had ended when it was cancelled does not know
+                        if (!large.isDisposed() && job == this) {
                             replace(made[0], made[1], sentence);
                         }
                     });

@@ -51,6 +51,7 @@ final class Thumbnails {
     private final Runnable painted;
     private final Map<Found, Image> images = new HashMap<>();
     private Job job;
+    private Set<Found> wanted = Set.of();
 
     /** @param painted is run in the window's thread when new pictures are there */
     Thumbnails(Display display, Runnable painted) {
@@ -71,7 +72,8 @@ final class Thumbnails {
         List<Found> asked = findings.subList(0, Math.min(MOST, findings.size()));
         Map<Path, List<Found>> designs = new LinkedHashMap<>();
         asked.forEach(each -> designs.computeIfAbsent(each.design(), key -> new ArrayList<>()).add(each));
-        Set<Found> wanted = new HashSet<>(asked);
+        Set<Found> now = new HashSet<>(asked);
+        wanted = now;
         job = new Job("Painting places") {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
@@ -80,9 +82,9 @@ final class Thumbnails {
                     if (monitor.isCanceled()) {
                         return Status.CANCEL_STATUS;
                     }
-                    later(() -> add(made), monitor);
+                    later(() -> add(made), now);
                 }
-                later(() -> keep(wanted), monitor);
+                later(() -> keep(now), now);
                 return Status.OK_STATUS;
             }
         };
@@ -115,10 +117,11 @@ final class Thumbnails {
         return made;
     }
 
-    private void later(Runnable run, IProgressMonitor monitor) {
+    /** Runs in the window's thread, unless other findings are shown by then, even if that was after the job's end. */
+    private void later(Runnable run, Set<Found> asked) {
         if (!display.isDisposed()) {
             display.asyncExec(() -> {
-                if (!display.isDisposed() && !monitor.isCanceled()) {
+                if (!display.isDisposed() && wanted == asked) {
                     run.run();
                 }
             });
@@ -137,9 +140,9 @@ final class Thumbnails {
         old.forEach(Image::dispose);
     }
 
-    private void keep(Set<Found> wanted) {
+    private void keep(Set<Found> shown) {
         images.entrySet().removeIf(each -> {
-            if (!wanted.contains(each.getKey())) {
+            if (!shown.contains(each.getKey())) {
                 each.getValue().dispose();
                 return true;
             }
@@ -151,6 +154,7 @@ final class Thumbnails {
         if (job != null) {
             job.cancel();
         }
+        wanted = Set.of();
         images.values().forEach(Image::dispose);
         images.clear();
     }
