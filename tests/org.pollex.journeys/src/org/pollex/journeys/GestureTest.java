@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.side.Shown;
 import org.pollex.model.design.Mark;
 
 /** What is drawn while art follows the mouse, and that nothing of it stays. */
@@ -35,6 +36,8 @@ class GestureTest {
 
     @TempDir
     Path folder;
+
+    private static final int ROUNDED = 40;
 
     private DesignEditor editor;
     private DesignSession session;
@@ -122,8 +125,7 @@ class GestureTest {
         for (int y = 0; y < after.height - BARS; y++) {
             for (int x = 0; x < after.width - BARS; x++) {
                 // what is painted in parts may be rounded a level away from what is painted at once
-                differing += apart(after.palette.getRGB(after.getPixel(x, y)),
-                        fresh.palette.getRGB(fresh.getPixel(x, y))) > 2 ? 1 : 0;
+                differing += apart(rgb(after, x, y), rgb(fresh, x, y)) > 2 ? 1 : 0;
             }
         }
         assertEquals(0, differing, "pixels");
@@ -132,5 +134,62 @@ class GestureTest {
     private static int apart(RGB one, RGB other) {
         return Math.max(Math.abs(one.red - other.red), Math.max(Math.abs(one.green - other.green),
                 Math.abs(one.blue - other.blue)));
+    }
+
+    /** Drawn as a picture at the nearest whole pixel while it moves, so every pixel is like one beside it at rest. */
+    @Test
+    void whileItMovesTheArtLooksAsAtRest() throws Exception {
+        open(Samples.ferry(folder, "moved"));
+        Shown.LIVE.set(false);
+        try {
+            editor.page().zoom(2.2);
+            Window.idle();
+            int[] at = EditorTest.middle(editor, mark());
+            Window.drag(canvas, at[0], at[1], at[0] + 17, at[1] + 9, false, SWT.ALT);
+            ImageData moving = canvas("gesture-moving");
+            Window.mouse(canvas, SWT.MouseUp, at[0] + 17, at[1] + 9, 1, SWT.BUTTON1 | SWT.ALT);
+            Window.until("the print follows", session::fresh);
+            ImageData rest = canvas("gesture-rested");
+            // the thin line at the bottom of the boat is marked at rest
+            int ink = 0;
+            int strange = 0;
+            for (int y = at[1] + 9 - REACH; y <= at[1] + 9 + REACH / 2; y++) {
+                for (int x = at[0] + 17 - REACH; x <= at[0] + 17 + REACH; x++) {
+                    RGB seen = rgb(moving, x, y);
+                    ink += apart(seen, rgb(rest, at[0] + 17, at[1] + 9)) > 60 ? 1 : 0;
+                    strange += between(seen, rest, x, y) ? 0 : 1;
+                }
+            }
+            assertTrue(ink > 300, ink + " pixels of art about the middle");
+            assertEquals(0, strange, "pixels unlike all about their place");
+        } finally {
+            Shown.LIVE.set(true);
+        }
+    }
+
+    private static boolean between(RGB seen, ImageData rest, int x, int y) {
+        int[] least = {255, 255, 255};
+        int[] most = new int[3];
+        for (int dy = -1; dy <= 1; dy++) {
+            for (int dx = -1; dx <= 1; dx++) {
+                RGB near = rgb(rest, x + dx, y + dy);
+                int[] parts = {near.red, near.green, near.blue};
+                for (int i = 0; i < parts.length; i++) {
+                    least[i] = Math.min(least[i], parts[i]);
+                    most[i] = Math.max(most[i], parts[i]);
+                }
+            }
+        }
+        int[] parts = {seen.red, seen.green, seen.blue};
+        for (int i = 0; i < parts.length; i++) {
+            if (parts[i] < least[i] - ROUNDED || parts[i] > most[i] + ROUNDED) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static RGB rgb(ImageData data, int x, int y) {
+        return data.palette.getRGB(data.getPixel(x, y));
     }
 }

@@ -15,6 +15,7 @@ import org.eclipse.draw2d.geometry.PrecisionPoint;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.TextLayout;
@@ -47,6 +48,9 @@ public final class MarkFigure extends Figure {
     private Pose pose = new Pose(0, 0, 1, 0, false);
     private Coordinate[] outline = {};
     private boolean ghost;
+    private final AreasPicture picture = new AreasPicture();
+    private boolean moving;
+    private boolean moved;
 
     /** Shows other areas. */
     public void show(MarkLook shown) {
@@ -64,6 +68,8 @@ public final class MarkFigure extends Figure {
 
     /** Shows the mark at another pose. */
     public void place(Pose shown) {
+        moved = moving && shown.scale() == pose.scale() && shown.turn() == pose.turn()
+                && shown.mirror() == pose.mirror();
         pose = shown;
         outline = placedHull();
         Envelope box = new Envelope();
@@ -77,6 +83,15 @@ public final class MarkFigure extends Figure {
             setBounds(bounds);
         }
         fireFigureMoved();
+    }
+
+    /** Whether the poses that are shown are steps of a gesture, until it ends. */
+    public void setMoving(boolean on) {
+        moving = on;
+        if (!on) {
+            moved = false;
+            picture.dispose();
+        }
     }
 
     /** The pose shown now, during a drag the candidate. */
@@ -101,6 +116,7 @@ public final class MarkFigure extends Figure {
     public void disposePaths() {
         painted.forEach(each -> each.path().dispose());
         painted.clear();
+        picture.dispose();
         look = NOTHING;
     }
 
@@ -134,7 +150,7 @@ public final class MarkFigure extends Figure {
 
     @Override
     protected void paintFigure(Graphics graphics) {
-        if (ghost) {
+        if (ghost || moved && look.trouble().isEmpty() && paintPicture(graphics)) {
             return;
         }
         graphics.pushState();
@@ -151,6 +167,26 @@ public final class MarkFigure extends Figure {
             paintPlaceholder(graphics);
         }
         graphics.popState();
+    }
+
+    private boolean paintPicture(Graphics graphics) {
+        PrecisionPoint middle = new PrecisionPoint(pose.x() * Scale.UM, pose.y() * Scale.UM);
+        PrecisionPoint along = new PrecisionPoint(middle.preciseX + LONG, middle.preciseY);
+        translateToAbsolute(middle);
+        translateToAbsolute(along);
+        double zoom = (along.preciseX - middle.preciseX) / LONG;
+        if (!picture.ready(pose, getBounds(), zoom, this::fill)) {
+            return false;
+        }
+        picture.paint(graphics, pose, middle.preciseX, middle.preciseY);
+        return true;
+    }
+
+    private void fill(GC gc) {
+        for (Painted each : painted) {
+            gc.setBackground(each.colour());
+            gc.fillPath(each.path());
+        }
     }
 
     /** Drawn in pixels, so that the reason can be read at any zoom at which it has room. */

@@ -96,6 +96,7 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
             Pose pose = wished(request);
             if (!previewing || !pose.equals(markPart().markFigure().pose())) {
                 previewing = true;
+                markPart().markFigure().setMoving(true);
                 markPart().markFigure().place(pose);
                 markPart().scene().previewing(markPart().mark(), pose);
             }
@@ -111,6 +112,7 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
         }
         if (previewing && understandsRequest(request)) {
             previewing = false;
+            markPart().markFigure().setMoving(false);
             markPart().markFigure().place(Pose.of(markPart().mark()));
             markPart().scene().previewing(markPart().mark(), null);
         }
@@ -121,6 +123,7 @@ final class PlaceMarkPolicy extends SelectionHandlesEditPolicy {
         if (copy == null) {
             copy = new MarkFigure();
             copy.show(markPart().scene().look(markPart().mark()));
+            copy.setMoving(true);
             ((CrispRoot) getHost().getRoot()).findings().add(copy);
         }
         copy.place(moved(markPart(), request));

@@ -144,9 +144,18 @@ final class GestureFigure extends Figure {
         double px = 1 / zoom.getAsDouble();
         double cell = CELL * px / (Scale.UM * pose.scale());
         Path lines = new Path(Display.getCurrent());
-        for (ThinPlace place : places) {
-            add(lines, placing, place, cell);
-        }
+        Coordinate at = new Coordinate();
+        ThinPlace.Pen pen = (x, y, lifted) -> {
+            at.x = x;
+            at.y = y;
+            placing.transform(at, at);
+            if (lifted) {
+                lines.moveTo((float) (at.x * Scale.UM), (float) (at.y * Scale.UM));
+            } else {
+                lines.lineTo((float) (at.x * Scale.UM), (float) (at.y * Scale.UM));
+            }
+        };
+        places.forEach(each -> each.draw(cell, pen));
         for (int pass = 0; pass < 2; pass++) {
             graphics.setForegroundColor(pass == 0 ? Display.getCurrent().getSystemColor(SWT.COLOR_WHITE)
                     : new Color(Tone.ERROR));
@@ -171,35 +180,5 @@ final class GestureFigure extends Figure {
             Hatch.fill(graphics, Display.getCurrent(), path, kind, zoom.getAsDouble(), DARK);
         }
         path.dispose();
-    }
-
-    /** The walls, and the centre line with no two points nearer than a cell of the screen. */
-    private static void add(Path lines, AffineTransformation placing, ThinPlace place, double cell) {
-        double[] line = place.line();
-        Coordinate at = new Coordinate();
-        double lastX = 0;
-        double lastY = 0;
-        for (int i = 0; i + 1 < line.length; i += 2) {
-            boolean far = Math.hypot(line[i] - lastX, line[i + 1] - lastY) >= cell;
-            if (i == 0 || far || i + 3 >= line.length) {
-                to(lines, placing, at, line[i], line[i + 1], i == 0);
-                lastX = line[i];
-                lastY = line[i + 1];
-            }
-        }
-        to(lines, placing, at, place.ax(), place.ay(), true);
-        to(lines, placing, at, place.bx(), place.by(), false);
-    }
-
-    private static void to(Path lines, AffineTransformation placing, Coordinate at, double x,
-            double y, boolean first) {
-        at.x = x;
-        at.y = y;
-        placing.transform(at, at);
-        if (first) {
-            lines.moveTo((float) (at.x * Scale.UM), (float) (at.y * Scale.UM));
-        } else {
-            lines.lineTo((float) (at.x * Scale.UM), (float) (at.y * Scale.UM));
-        }
     }
 }

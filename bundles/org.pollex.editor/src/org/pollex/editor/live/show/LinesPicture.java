@@ -56,7 +56,18 @@ record LinesPicture(Image image, Pose pose, double zoom, int left, int top) {
         placing.rotate(Math.toRadians(pose.turn()));
         placing.scale(pose.mirror() ? -pose.scale() : pose.scale(), pose.scale());
         Path2D lines = new Path2D.Double();
-        places.forEach(each -> add(lines, placing, each));
+        double[] at = new double[2];
+        ThinPlace.Pen pen = (x, y, lifted) -> {
+            at[0] = x;
+            at[1] = y;
+            placing.transform(at, 0, at, 0, 1);
+            if (lifted) {
+                lines.moveTo(at[0], at[1]);
+            } else {
+                lines.lineTo(at[0], at[1]);
+            }
+        };
+        places.forEach(each -> each.draw(CELL / (zoom * pose.scale()), pen));
         Rectangle2D box = lines.getBounds2D();
         int left = (int) Math.floor(box.getMinX()) - FLANK;
         int top = (int) Math.floor(box.getMinY()) - FLANK;
@@ -94,28 +105,5 @@ record LinesPicture(Image image, Pose pose, double zoom, int left, int top) {
         }
         data.alphaData = alpha;
         return data;
-    }
-
-    private static void add(Path2D lines, AffineTransform placing, ThinPlace place) {
-        double[] at = new double[2];
-        double[] line = place.line();
-        double lastX = 0;
-        double lastY = 0;
-        for (int i = 0; i + 1 < line.length; i += 2) {
-            placing.transform(line, i, at, 0, 1);
-            if (i == 0) {
-                lines.moveTo(at[0], at[1]);
-            } else if (Math.hypot(at[0] - lastX, at[1] - lastY) >= CELL || i + 3 >= line.length) {
-                lines.lineTo(at[0], at[1]);
-            } else {
-                continue;
-            }
-            lastX = at[0];
-            lastY = at[1];
-        }
-        placing.transform(new double[] {place.ax(), place.ay()}, 0, at, 0, 1);
-        lines.moveTo(at[0], at[1]);
-        placing.transform(new double[] {place.bx(), place.by()}, 0, at, 0, 1);
-        lines.lineTo(at[0], at[1]);
     }
 }

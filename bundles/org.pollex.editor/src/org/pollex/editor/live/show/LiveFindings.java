@@ -97,9 +97,10 @@ public final class LiveFindings implements SidePage.PreviewListener, SessionList
     private record Ask(MarkLook look, double now, Pose pose, Limits limits, Geometry off, Geometry wear,
             Optional<Known> known, String face, String id, Readout before, double zoom, int gesture) {
 
+        /** Whether the picture of the other's thin places serves; it is turned as it is shown. */
         boolean looksLike(Ask other) {
             return other != null && gesture == other.gesture && zoom == other.zoom && pose.scale() == other.pose.scale()
-                    && pose.turn() == other.pose.turn() && pose.mirror() == other.pose.mirror();
+                    && pose.mirror() == other.pose.mirror();
         }
 
         Optional<PrintedSide> side() {
