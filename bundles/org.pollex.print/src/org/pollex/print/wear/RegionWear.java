@@ -12,7 +12,7 @@ package org.pollex.print.wear;
  * @param side  name of the face
  * @param ink   id of the ink
  * @param area  what it prints on the item, mm²
- * @param film  thickness of its film, white below it included, micrometres
+ * @param film  mean thickness of its film by area, white below it included, micrometres
  * @param lost  share that is worn off, 0 to 1
  */
 public record RegionWear(String side, String ink, double area, double film, double lost) {

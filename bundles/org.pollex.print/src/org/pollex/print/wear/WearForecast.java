@@ -7,7 +7,9 @@
 package org.pollex.print.wear;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.SortedMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.PixelGrid;
@@ -27,7 +29,15 @@ public final class WearForecast {
     /** Distance of samples over an area, mm. */
     private static final double STEP = 0.05;
 
-    private record Ink(String side, String id, double area, double film, double[] shares) {
+    /** Where an ink lies equally thick; shares of the area of the ink in each class of the field. */
+    private record Film(double thickness, double[] shares) {
+    }
+
+    private record Ink(String side, String id, double area, List<Film> films) {
+
+        double thickness() {
+            return films.stream().mapToDouble(each -> each.thickness * Arrays.stream(each.shares).sum()).sum();
+        }
     }
 
     private final WearRates rates;
@@ -45,9 +55,17 @@ public final class WearForecast {
         for (PrintedSide side : printed.sides()) {
             WearGrid grid = WearGrid.of(side.face());
             for (String id : side.inks()) {
-                Geometry area = Polygons.intersection(side.ink(id), side.face().area());
-                if (!area.isEmpty()) {
-                    inks.add(new Ink(side.name(), id, area.getArea(), thickness.of(id), shares(area, grid)));
+                SortedMap<Double, Geometry> places = thickness.places(side, id);
+                places.replaceAll((key, place) -> Polygons.intersection(place, side.face().area()));
+                double area = places.values().stream().mapToDouble(Geometry::getArea).sum();
+                List<Film> films = new ArrayList<>();
+                places.forEach((film, place) -> {
+                    if (!place.isEmpty()) {
+                        films.add(new Film(film, shares(place, grid, place.getArea() / area)));
+                    }
+                });
+                if (!films.isEmpty()) {
+                    inks.add(new Ink(side.name(), id, area, films));
                 }
             }
         }
@@ -61,7 +79,7 @@ public final class WearForecast {
 
     /** What each ink of each side has lost after some hours. */
     public List<RegionWear> after(double hours) {
-        return inks.stream().map(ink -> new RegionWear(ink.side, ink.id, ink.area, ink.film, lost(ink, hours)))
+        return inks.stream().map(ink -> new RegionWear(ink.side, ink.id, ink.area, ink.thickness(), lost(ink, hours)))
                 .toList();
     }
 
@@ -94,16 +112,18 @@ public final class WearForecast {
 
     private double lost(Ink ink, double hours) {
         double left = 0;
-        for (int i = 0; i < CLASSES; i++) {
-            if (ink.shares[i] > 0) {
-                left += ink.shares[i] * rates.left(ink.film, (i + 0.5) / CLASSES, hours);
+        for (Film film : ink.films) {
+            for (int i = 0; i < CLASSES; i++) {
+                if (film.shares[i] > 0) {
+                    left += film.shares[i] * rates.left(film.thickness, (i + 0.5) / CLASSES, hours);
+                }
             }
         }
         return Math.max(0, 1 - left);
     }
 
-    /** Share of an area in each class of the field. */
-    private static double[] shares(Geometry area, WearGrid field) {
+    /** Share of an area in each class of the field; together they are the whole. */
+    private static double[] shares(Geometry area, WearGrid field, double whole) {
         PixelGrid pixels = PixelGrid.over(area.getEnvelopeInternal(), STEP);
         int[] inside = new int[pixels.size()];
         pixels.paint(area, 1, inside);
@@ -118,11 +138,11 @@ public final class WearForecast {
         }
         if (count == 0) {
             Coordinate place = area.getInteriorPoint().getCoordinate();
-            shares[of(field.at(place.x, place.y))] = 1;
+            shares[of(field.at(place.x, place.y))] = whole;
             return shares;
         }
         for (int i = 0; i < CLASSES; i++) {
-            shares[i] /= count;
+            shares[i] *= whole / count;
         }
         return shares;
     }

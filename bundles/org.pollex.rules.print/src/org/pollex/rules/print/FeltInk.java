@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.print.FilmThickness;
-import org.pollex.print.InkRegion;
 import org.pollex.print.Overprint;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
@@ -50,10 +49,10 @@ public final class FeltInk implements Check {
     private static Optional<Place> thickest(SideMeasures side, FilmThickness films) {
         List<Place> places = new ArrayList<>();
         for (String ink : side.inks()) {
-            places.add(new Place(films.of(ink), side.ink(ink)));
+            films.places(side.side(), ink).forEach((thickness, area) -> places.add(new Place(thickness, area)));
         }
         for (Overprint both : side.side().overprints()) {
-            places.add(new Place(films.of(both.laid().stream().map(InkRegion::ink).toList()), both.area()));
+            places.add(new Place(films.over(both.laid()), both.area()));
         }
         return places.stream().max(Comparator.comparingDouble(Place::thickness));
     }
