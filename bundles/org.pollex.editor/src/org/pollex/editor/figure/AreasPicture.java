@@ -43,7 +43,8 @@ final class AreasPicture {
      * @param box    of the mark at the pose, micrometres
      * @param shown  zoom, pixels a micrometre
      * @param fill   fills the areas with a GC that takes the mark's own micrometres
-     * @return whether there is a picture; not when it would be too large, nor on screens that enlarge what is drawn
+     * @return whether there is a picture; not when it would be too large, nor on screens that enlarge what is
+     *         drawn
      */
     boolean ready(Pose at, org.eclipse.draw2d.geometry.Rectangle box, double shown, Consumer<GC> fill) {
         if (image != null && Math.abs(zoom - shown) <= NEAR * shown && pose.equals(new Pose(pose.x(), pose.y(), at.scale(), at.turn(),

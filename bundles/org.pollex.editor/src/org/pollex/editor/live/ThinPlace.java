@@ -37,8 +37,8 @@ public record ThinPlace(boolean gap, double width, double limit, double ax, doub
     /**
      * Draws the centre line and the line from wall to wall.
      *
-     * @param cell  points of the centre line nearer than this to the last one drawn are left out, but for its end, mm of
-     *              the mark
+     * @param cell  points of the centre line nearer than this to the last one drawn are left out, but for its end,
+     *              mm of the mark
      */
     public void draw(double cell, Pen pen) {
         double lastX = 0;
