@@ -92,10 +92,10 @@ public final class Labels {
                 }
             }
         }
-        Distance to = Distance.to(kept, w);
+        Distance to = Distance.to(kept, w, Pixels.not(kept));
         int[] before = of.clone();
         for (int i = 0; i < of.length; i++) {
-            of[i] = before[to.nearest(i)];
+            of[i] = kept[i] ? of[i] : before[to.nearest(i)];
         }
     }
 
@@ -150,25 +150,22 @@ public final class Labels {
         boolean[] dark = where(c -> c >= 0 && colours[c].l() < DARK);
         boolean[] kept = Pixels.or(Pixels.not(dark), Pixels.opened(dark, w, reach));
         boolean[] lines = lines(dark, reach);
-        Distance to = Distance.to(Pixels.minus(kept, lines), w);
+        boolean[] stay = Pixels.minus(kept, lines);
+        Distance to = Distance.to(stay, w, Pixels.not(stay));
         int[] through = of.clone();
         for (int i = 0; i < through.length; i++) {
-            through[i] = of[to.nearest(i)];
+            through[i] = stay[i] ? of[i] : of[to.nearest(i)];
         }
         return through;
     }
 
     private boolean[] lines(boolean[] dark, double reach) {
         int w = frame.width();
-        Distance toEdge = Distance.to(edges(), w);
-        boolean[] core = new boolean[of.length];
-        for (int i = 0; i < core.length; i++) {
-            core[i] = !toEdge.within(i, reach - 1);
-        }
-        Distance toCore = Distance.to(core, w);
+        boolean[] core = Pixels.not(Pixels.grown(edges(), w, reach - 1));
+        Distance toCore = Distance.to(core, w, dark);
         int[] thin = new int[of.length];
         for (int i = 0; i < thin.length; i++) {
-            boolean wide = of[toCore.nearest(i)] == of[i] && toCore.within(i, reach);
+            boolean wide = dark[i] && of[toCore.nearest(i)] == of[i] && toCore.within(i, reach);
             thin[i] = dark[i] && !wide ? of[i] : -1;
         }
         Pixels.Parts parts = Pixels.parts(thin, w, true);

@@ -44,6 +44,15 @@ public final class Pixels {
         return out;
     }
 
+    /** The pixels in both of two sets. */
+    public static boolean[] and(boolean[] a, boolean[] b) {
+        boolean[] out = new boolean[a.length];
+        for (int i = 0; i < a.length; i++) {
+            out[i] = a[i] && b[i];
+        }
+        return out;
+    }
+
     /** How many pixels are in a set. */
     public static int count(boolean[] a) {
         int n = 0;
@@ -63,6 +72,11 @@ public final class Pixels {
         return BitRows.of(a, width).not().grown(pixels).not().set();
     }
 
+    /** The pixels of a set at least a number of pixels, above 0, from what is not in it. */
+    public static boolean[] deep(boolean[] a, int width, double pixels) {
+        return shrunk(a, width, Math.sqrt(Math.ceil(pixels * pixels) - 0.5));
+    }
+
     /** What discs of a radius in pixels cover that lie in a set. */
     public static boolean[] opened(boolean[] a, int width, double pixels) {
         return BitRows.of(a, width).not().grown(pixels).not().grown(pixels).set();
@@ -80,6 +94,23 @@ public final class Pixels {
             if (a[i]) {
                 join(i, i + 1, a, width, out, axis);
                 join(i, i + width, a, width, out, axis);
+            }
+        }
+        return axis;
+    }
+
+    /** The middle lines of a set as far as they lie in a part of it, which should be thin. */
+    public static boolean[] axis(boolean[] a, int width, boolean[] part) {
+        Distance out = Distance.to(not(a), width, grown(part, width, 1));
+        boolean[] axis = new boolean[a.length];
+        for (int i = 0; i + width < a.length; i++) {
+            if (a[i]) {
+                if (part[i] || part[i + 1]) {
+                    join(i, i + 1, a, width, out, axis);
+                }
+                if (part[i] || part[i + width]) {
+                    join(i, i + width, a, width, out, axis);
+                }
             }
         }
         return axis;
@@ -112,11 +143,7 @@ public final class Pixels {
 
     /** The connected parts of a set: a number from 0 for each pixel in it, -1 elsewhere. */
     public static Parts parts(boolean[] a, int width, boolean corners) {
-        int[] one = new int[a.length];
-        for (int i = 0; i < a.length; i++) {
-            one[i] = a[i] ? 0 : -1;
-        }
-        return parts(one, width, corners);
+        return Runs.of(a, width).parts(corners);
     }
 
     /**
@@ -126,37 +153,7 @@ public final class Pixels {
      * @param corners  whether pixels that touch at a corner are connected
      */
     public static Parts parts(int[] labels, int width, boolean corners) {
-        int[] part = new int[labels.length];
-        Arrays.fill(part, -1);
-        int[] queue = new int[labels.length];
-        int[] area = new int[16];
-        int n = 0;
-        int[] steps = {1, -1, width, -width, width + 1, width - 1, -width + 1, -width - 1};
-        for (int start = 0; start < labels.length; start++) {
-            if (labels[start] < 0 || part[start] >= 0) {
-                continue;
-            }
-            int head = 0;
-            int tail = 0;
-            queue[tail++] = start;
-            part[start] = n;
-            while (head < tail) {
-                int i = queue[head++];
-                for (int s = 0; s < (corners ? 8 : 4); s++) {
-                    int k = i + steps[s];
-                    if (k >= 0 && k < labels.length && labels[k] == labels[start] && part[k] < 0
-                            && Math.abs(k % width - i % width) <= 1) {
-                        part[k] = n;
-                        queue[tail++] = k;
-                    }
-                }
-            }
-            if (n == area.length) {
-                area = Arrays.copyOf(area, 2 * n);
-            }
-            area[n++] = tail;
-        }
-        return new Parts(part, Arrays.copyOf(area, n), width);
+        return Runs.of(labels, width).parts(corners);
     }
 
     /**
@@ -170,24 +167,26 @@ public final class Pixels {
         /** How long each part is from corner to corner of its box, pixels. */
         public double[] lengths() {
             int n = areas.length;
-            int[][] box = new int[n][];
-            for (int i = 0; i < of.length; i++) {
-                if (of[i] >= 0) {
-                    int x = i % width;
-                    int y = i / width;
-                    int[] b = box[of[i]];
-                    if (b == null) {
-                        box[of[i]] = new int[] {x, y, x, y};
-                    } else {
-                        b[0] = Math.min(b[0], x);
-                        b[2] = Math.max(b[2], x);
-                        b[3] = y;
+            int[] left = new int[n];
+            int[] right = new int[n];
+            int[] top = new int[n];
+            int[] bottom = new int[n];
+            Arrays.fill(left, width);
+            Arrays.fill(top, -1);
+            for (int i = 0, y = 0; i < of.length; y++) {
+                for (int x = 0; x < width; x++, i++) {
+                    int p = of[i];
+                    if (p >= 0) {
+                        left[p] = Math.min(left[p], x);
+                        right[p] = Math.max(right[p], x);
+                        top[p] = top[p] < 0 ? y : top[p];
+                        bottom[p] = y;
                     }
                 }
             }
             double[] lengths = new double[n];
             for (int i = 0; i < n; i++) {
-                lengths[i] = Math.hypot(box[i][2] - box[i][0] + 1, box[i][3] - box[i][1] + 1);
+                lengths[i] = Math.hypot(right[i] - left[i] + 1, bottom[i] - top[i] + 1);
             }
             return lengths;
         }

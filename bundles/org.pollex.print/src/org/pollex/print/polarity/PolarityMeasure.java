@@ -137,12 +137,9 @@ final class PolarityMeasure {
     private void boundaries(Tally interior, Tally outline, boolean one) {
         int[] of = labels.of();
         boolean[] edge = labels.edges();
-        Distance toEdge = Distance.to(edge, width);
-        boolean[] deep = new boolean[of.length];
-        for (int i = 0; i < deep.length; i++) {
-            deep[i] = !toEdge.within(i, DEEP / frame.pixel() - 1);
-        }
-        Distance toDeep = Distance.to(deep, width);
+        boolean[] deep = Pixels.not(Pixels.grown(edge, width, DEEP / frame.pixel() - 1));
+        // Where two pixels differ that meet at a corner, one beside them lies at an edge.
+        Distance toDeep = Distance.to(deep, width, Pixels.grown(edge, width, 1.5));
         boolean[] figure = one || !paperKnown ? null : Pixels.grown(Pixels.opened(labels.where(c -> c >= 0), width,
                 MASS / 2 / frame.pixel()), width, CORNER / frame.pixel());
         Boundaries.walk(frame, (i, k, along) -> {
@@ -281,11 +278,11 @@ final class PolarityMeasure {
 
         private boolean[] reversedMasses() {
             boolean[] edge = Pixels.edges(parts.of(), width);
-            Distance toEdge = Distance.to(edge, width);
+            boolean[] near = Pixels.grown(edge, width, MASS / 2 / frame.pixel() - 1);
             boolean[] thick = new boolean[label.length];
             for (int i = 0; i < edge.length; i++) {
                 int part = parts.of()[i];
-                if (part >= 0 && !toEdge.within(i, MASS / 2 / frame.pixel() - 1)) {
+                if (part >= 0 && !near[i]) {
                     thick[part] = true;
                 }
             }

@@ -35,13 +35,13 @@ final class DarkParts {
         int w = frame.width();
         double mm = 1 / frame.pixel();
         Distance edge = Distance.to(Pixels.not(dark), w);
-        boolean[] whole = KnockedOut.filled(dark, light, w, mm);
-        boolean[] core = core(whole, Distance.to(Pixels.not(whole), w), w, mm);
+        boolean[] whole = KnockedOut.filled(dark, light, edge, w, mm);
+        boolean[] core = core(whole, w, mm);
         boolean[] wide = withCorners(limbs(Pixels.grown(core, w, MASS / 2 * mm), whole, w, mm), dark, w, mm);
-        Distance toLight = Distance.to(light, w);
-        Distance toOutside = Distance.to(outside, w);
+        Distance toLight = Distance.to(light, w, dark);
+        Distance toOutside = Distance.to(outside, w, dark);
         boolean[] axis = Pixels.or(Pixels.axis(dark, w, edge), core);
-        Distance follow = Distance.to(axis, w);
+        Distance follow = Distance.to(axis, w, dark);
         mass = new boolean[dark.length];
         inner = new boolean[dark.length];
         boolean[] loose = new boolean[dark.length];
@@ -61,11 +61,8 @@ final class DarkParts {
                 Pixels.grown(mass, w, clear * mm)), w, mm);
     }
 
-    private static boolean[] core(boolean[] dark, Distance edge, int w, double mm) {
-        boolean[] core = new boolean[dark.length];
-        for (int i = 0; i < core.length; i++) {
-            core[i] = dark[i] && edge.at(i) >= MASS / 2 * mm;
-        }
+    private static boolean[] core(boolean[] dark, int w, double mm) {
+        boolean[] core = Pixels.deep(dark, w, MASS / 2 * mm);
         boolean[] wide = Pixels.grown(core, w, MASS / 2 * mm);
         Pixels.Parts parts = Pixels.parts(wide, w, true);
         for (int i = 0; i < core.length; i++) {

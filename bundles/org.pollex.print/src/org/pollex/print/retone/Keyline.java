@@ -51,10 +51,11 @@ final class Keyline {
         if (Pixels.count(mass) == 0) {
             return new boolean[mass.length];
         }
-        Distance art = Distance.to(Pixels.or(dark, light), w);
-        boolean[] key = new boolean[mass.length];
+        boolean[] art = Pixels.or(dark, light);
+        boolean[] key = Pixels.and(labels.where(c -> c == Labels.OUTSIDE), Pixels.grown(art, w, width));
+        Distance to = Distance.to(art, w, key);
         for (int i = 0; i < key.length; i++) {
-            key[i] = labels.of()[i] == Labels.OUTSIDE && art.within(i, width) && mass[art.nearest(i)];
+            key[i] = key[i] && mass[to.nearest(i)];
         }
         return pieces(clear(Pixels.or(key, between(mass)), mass, light));
     }
@@ -72,17 +73,16 @@ final class Keyline {
             if (Pixels.count(darker) == 0) {
                 continue;
             }
-            Distance to = Distance.to(darker, w);
+            boolean[] near = Pixels.and(mine, Pixels.grown(darker, w, width));
             Pixels.Parts parts = Pixels.parts(mine, w, true);
             int[] eaten = new int[parts.areas().length];
             for (int i = 0; i < mine.length; i++) {
-                if (mine[i] && to.within(i, width)) {
+                if (near[i]) {
                     eaten[parts.of()[i]]++;
                 }
             }
             for (int i = 0; i < mine.length; i++) {
-                out[i] |= mine[i] && to.within(i, width)
-                        && eaten[parts.of()[i]] <= EATEN * parts.areas()[parts.of()[i]];
+                out[i] |= near[i] && eaten[parts.of()[i]] <= EATEN * parts.areas()[parts.of()[i]];
             }
         }
         return out;
@@ -93,25 +93,19 @@ final class Keyline {
         if (Pixels.count(light) == 0) {
             return key;
         }
-        Distance toMass = Distance.to(mass, w);
-        boolean[] meeting = new boolean[key.length];
+        boolean[] meeting = Pixels.and(light, Pixels.grown(mass, w, MEETS * mm));
+        boolean[] beside = Pixels.grown(meeting, w, 2 * (width + gap));
+        boolean[] close = Pixels.and(key, Pixels.grown(light, w, gap));
+        Distance toLight = Distance.to(light, w, close);
         for (int i = 0; i < key.length; i++) {
-            meeting[i] = light[i] && toMass.within(i, MEETS * mm);
-        }
-        Distance toMeeting = Distance.to(meeting, w);
-        boolean any = Pixels.count(meeting) > 0;
-        Distance toLight = Distance.to(light, w);
-        boolean[] close = new boolean[key.length];
-        for (int i = 0; i < key.length; i++) {
-            close[i] = key[i] && toLight.within(i, gap)
-                    && !(any && toMeeting.within(toLight.nearest(i), 2 * (width + gap)));
+            close[i] = close[i] && !beside[toLight.nearest(i)];
         }
         boolean[] out = Pixels.opened(Pixels.minus(key, close), w, KEPT * width / 2 - 0.5);
         Pixels.Parts pieces = Pixels.parts(out, w, true);
-        boolean[] beside = pieces.touching(Pixels.grown(close, w, width));
+        boolean[] left = pieces.touching(Pixels.grown(close, w, width));
         double[] lengths = pieces.lengths();
         for (int i = 0; i < out.length; i++) {
-            out[i] &= pieces.of()[i] >= 0 && !(beside[pieces.of()[i]] && lengths[pieces.of()[i]] < REST * mm);
+            out[i] &= pieces.of()[i] >= 0 && !(left[pieces.of()[i]] && lengths[pieces.of()[i]] < REST * mm);
         }
         return out;
     }

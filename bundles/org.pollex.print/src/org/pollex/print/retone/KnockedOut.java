@@ -27,26 +27,29 @@ final class KnockedOut {
     private KnockedOut() {
     }
 
-    /** @param mm pixels in a millimetre */
-    static boolean[] filled(boolean[] dark, boolean[] light, int w, double mm) {
+    /**
+     * @param inDark  distances to what is not dark
+     * @param mm      pixels in a millimetre
+     */
+    static boolean[] filled(boolean[] dark, boolean[] light, Distance inDark, int w, double mm) {
         boolean[] closed = Pixels.closed(dark, w, WIDEST / 2 * mm);
-        boolean[] all = dark.clone();
-        for (int i = 0; i < all.length; i++) {
-            all[i] |= closed[i] && light[i];
+        boolean[] all = Pixels.or(dark, Pixels.and(closed, light));
+        boolean[] more = Pixels.minus(all, dark);
+        if (Pixels.count(more) == 0) {
+            return dark;
         }
         Pixels.Parts parts = Pixels.parts(all, w, true);
-        Pixels.Parts pieces = Pixels.parts(Pixels.minus(all, dark), w, true);
-        boolean[] takes = carriers(dark, parts, pieces, w);
+        Pixels.Parts pieces = Pixels.parts(more, w, true);
+        boolean[] takes = carriers(dark, parts, pieces, inDark, Distance.to(dark, w, more));
         for (int i = 0; i < all.length; i++) {
             all[i] = dark[i] || all[i] && takes[parts.of()[i]];
         }
         return all;
     }
 
-    private static boolean[] carriers(boolean[] dark, Pixels.Parts parts, Pixels.Parts pieces, int w) {
+    private static boolean[] carriers(boolean[] dark, Pixels.Parts parts, Pixels.Parts pieces, Distance inDark,
+            Distance inLight) {
         int n = parts.areas().length;
-        Distance inDark = Distance.to(Pixels.not(dark), w);
-        Distance inLight = Distance.to(dark, w);
         int[] darks = new int[n];
         double[] stout = new double[n];
         double[] wide = new double[n];

@@ -16,7 +16,6 @@ import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
 import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.ColourArea;
-import org.pollex.print.pixels.Distance;
 import org.pollex.print.pixels.Labels;
 import org.pollex.print.pixels.Pixels;
 import org.pollex.print.pixels.Tracer;
@@ -179,16 +178,15 @@ public final class OneLightInk {
             }
             boolean[] lighter = labels.where(other -> other >= 0 && parts(other, own));
             boolean[] mine = labels.where(other -> other == own);
-            Distance to = Distance.to(lighter, w);
             Pixels.Parts pieces = Pixels.parts(mine, w, true);
             int[] eaten = new int[pieces.areas().length];
-            double gap = limits.gap() * 1.1 / frame.pixel();
+            boolean[] near = Pixels.and(mine, Pixels.grown(lighter, w, limits.gap() * 1.1 / frame.pixel()));
             for (int i = 0; i < mine.length; i++) {
-                eaten[Math.max(0, pieces.of()[i])] += mine[i] && to.within(i, gap) ? 1 : 0;
+                eaten[Math.max(0, pieces.of()[i])] += near[i] ? 1 : 0;
             }
             for (int i = 0; i < mine.length; i++) {
                 int p = pieces.of()[i];
-                if (mine[i] && to.within(i, gap) && eaten[p] <= EATEN * pieces.areas()[p]) {
+                if (near[i] && eaten[p] <= EATEN * pieces.areas()[p]) {
                     out[i] = false;
                     told = true;
                 }

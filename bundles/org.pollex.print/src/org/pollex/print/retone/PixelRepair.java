@@ -54,7 +54,7 @@ final class PixelRepair {
         if (Pixels.count(narrow) == 0) {
             return ink;
         }
-        boolean[] axis = Pixels.axis(Pixels.not(ink), width, Distance.to(ink, width));
+        boolean[] axis = Pixels.axis(Pixels.not(ink), width, narrow);
         Pixels.Parts parts = Pixels.parts(narrow, width, true);
         double[] lengths = parts.lengths();
         boolean[] keep = parts.touching(meant);
@@ -83,7 +83,7 @@ final class PixelRepair {
         Pixels.Parts whole = Pixels.parts(ink, width, true);
         double[] lengths = parts.lengths();
         boolean[] bridge = bridges(rest, stout, parts);
-        boolean[] axis = Pixels.axis(ink, width, Distance.to(Pixels.not(ink), width));
+        boolean[] axis = Pixels.axis(ink, width, rest);
         boolean[] out = ink.clone();
         boolean[] middle = new boolean[ink.length];
         for (int i = 0; i < ink.length; i++) {
@@ -103,11 +103,8 @@ final class PixelRepair {
 
     /** Whether each thin piece joins stout ink at two places: the bar of a letter, which must not be cut off. */
     private boolean[] bridges(boolean[] rest, boolean[] stout, Pixels.Parts pieces) {
-        Distance to = Distance.to(rest, width);
-        boolean[] contact = new boolean[rest.length];
-        for (int i = 0; i < contact.length; i++) {
-            contact[i] = stout[i] && to.within(i, 1.5);
-        }
+        boolean[] contact = Pixels.and(stout, Pixels.grown(rest, width, 1.5));
+        Distance to = Distance.to(rest, width, contact);
         Pixels.Parts contacts = Pixels.parts(contact, width, true);
         int[] first = new int[pieces.areas().length];
         Arrays.fill(first, -1);
