@@ -47,8 +47,8 @@ final class AreasPicture {
      *         drawn
      */
     boolean ready(Pose at, org.eclipse.draw2d.geometry.Rectangle box, double shown, Consumer<GC> fill) {
-        if (image != null && Math.abs(zoom - shown) <= NEAR * shown && pose.equals(new Pose(pose.x(), pose.y(), at.scale(), at.turn(),
-                at.mirror()))) {
+        if (image != null && Math.abs(zoom - shown) <= NEAR * shown
+                && pose.equals(new Pose(pose.x(), pose.y(), at.scale(), at.turn(), at.mirror()))) {
             return true;
         }
         dispose();
