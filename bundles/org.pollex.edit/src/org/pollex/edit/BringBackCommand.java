@@ -10,19 +10,22 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.pollex.model.design.Design;
 
-/** Gives a design everything another one holds: unsaved work that was kept, or an earlier state. */
+/** Gives a design or a catalogue everything another one holds: unsaved work that was kept, or an earlier state. */
 public final class BringBackCommand extends FeatureCommand {
 
-    /** @param from not changed; a copy of what it holds is taken */
-    public BringBackCommand(String label, Design design, Design from) {
-        super(label, design, values(EcoreUtil.copy(from)));
+    /**
+     * @param root  what is changed
+     * @param from  of the same kind, not changed; a copy of what it holds is taken
+     */
+    public <T extends EObject> BringBackCommand(String label, T root, T from) {
+        super(label, root, values(EcoreUtil.copy(from)));
     }
 
-    private static Map<EStructuralFeature, Object> values(Design copy) {
+    private static Map<EStructuralFeature, Object> values(EObject copy) {
         Map<EStructuralFeature, Object> values = new LinkedHashMap<>();
         for (EStructuralFeature feature : copy.eClass().getEAllStructuralFeatures()) {
             Object value = copy.eGet(feature);

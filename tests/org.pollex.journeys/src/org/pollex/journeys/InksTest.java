@@ -139,6 +139,12 @@ class InksTest {
         return Arrays.stream(inks().getItems()).filter(each -> each.getText(0).equals(name)).findFirst();
     }
 
+    /** Names of the inks that the file has, as they are listed. */
+    static List<String> own() {
+        return Arrays.stream(inks().getItems()).filter(each -> each.getText(2).startsWith("here"))
+                .map(each -> each.getText(0)).toList();
+    }
+
     static void choose(String name) {
         inks().setSelection(row(name).orElseThrow());
         inks().notifyListeners(SWT.Selection, new Event());

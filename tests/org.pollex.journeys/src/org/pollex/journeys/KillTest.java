@@ -21,6 +21,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pollex.model.catalogue.Catalogue;
+import org.pollex.model.catalogue.CatalogueFactory;
+import org.pollex.model.store.ModelFiles;
 
 /** The program is killed while a design is being changed; started again, it offers the work that was not saved. */
 class KillTest {
@@ -55,6 +58,35 @@ class KillTest {
             second.destroyForcibly().waitFor();
         }
         assertArrayEquals(before, Files.readAllBytes(file), "bringing work back saved it");
+    }
+
+    /** The same for inks, by the same program. */
+    @Test
+    void unsavedInksAreOfferedBack() throws Exception {
+        Path file = Files.createDirectories(folder.resolve("studio")).resolve("studio.catalogue");
+        Catalogue own = CatalogueFactory.eINSTANCE.createCatalogue();
+        own.setName("Lamp Rock Print");
+        ModelFiles.CATALOGUES.create(own, file);
+        byte[] before = Files.readAllBytes(file);
+        Process first = start("add-ink", file);
+        try {
+            assertEquals("SECOND added 1", answer(first));
+            long end = System.currentTimeMillis() + KEPT;
+            while (!holdsWork(kept()) && System.currentTimeMillis() < end) {
+                Thread.sleep(100);
+            }
+            assertTrue(holdsWork(kept()), "the unsaved inks were not kept");
+        } finally {
+            first.destroyForcibly().waitFor();
+        }
+        assertArrayEquals(before, Files.readAllBytes(file), "the saved catalogue was touched");
+        Process second = start("reopen-inks", file);
+        try {
+            assertEquals("SECOND had 0 brought back Fog dirty true undone 0", answer(second));
+        } finally {
+            second.destroyForcibly().waitFor();
+        }
+        assertArrayEquals(before, Files.readAllBytes(file), "bringing inks back saved them");
     }
 
     private Path kept() {

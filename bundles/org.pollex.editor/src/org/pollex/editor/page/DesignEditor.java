@@ -20,12 +20,9 @@ import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.gef.commands.CommandStackEventListener;
 import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.gef.ui.actions.ActionRegistry;
-import org.eclipse.gef.ui.actions.RedoAction;
-import org.eclipse.gef.ui.actions.UndoAction;
-import org.eclipse.gef.ui.actions.UpdateAction;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -37,6 +34,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.EditorPart;
+import org.pollex.edit.BringBackCommand;
 import org.pollex.editor.action.DesignTools;
 import org.pollex.editor.live.show.LiveFindings;
 import org.pollex.editor.session.DesignPages;
@@ -46,6 +44,7 @@ import org.pollex.editor.session.Notices;
 import org.pollex.editor.session.SessionListener;
 import org.pollex.editor.side.SidePage;
 import org.pollex.editor.work.Session;
+import org.pollex.editor.work.Unsaved;
 import org.pollex.markers.StudioSuite;
 import org.pollex.model.design.Design;
 import org.pollex.model.store.ModelFiles;
@@ -67,7 +66,6 @@ public final class DesignEditor extends EditorPart {
     private static final String RESTORED = "restored";
 
     private final DefaultEditDomain domain = new DefaultEditDomain(this);
-    private final ActionRegistry actions = new ActionRegistry();
     private final SideTabs tabs = new SideTabs(domain);
     private final Following following = new Following();
     private final Listener returning = event -> lookAtDisk();
@@ -76,7 +74,8 @@ public final class DesignEditor extends EditorPart {
     private MessageBar bar;
     private Path file;
     private Session session;
-    private Unsaved unsaved;
+    private Unsaved<Design> unsaved;
+    private HistoryActions actions;
     private DiskWatch disk;
     private DesignTools tools;
 
@@ -85,15 +84,13 @@ public final class DesignEditor extends EditorPart {
         setSite(site);
         setInput(input);
         setPartName(input.getName());
-        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName()
-                + " is not a file on disk."));
-        unsaved = new Unsaved(file);
+        file = InputFile.required(input);
+        unsaved = new Unsaved<>(file, ModelFiles.DESIGNS);
         setTitleToolTip(file.toString());
         site.setSelectionProvider(tabs.selection());
         domain.setDefaultTool(new PanTool());
         domain.loadDefaultTool();
-        actions.registerAction(new UndoAction(this));
-        actions.registerAction(new RedoAction(this));
+        actions = new HistoryActions(this);
         site.getShell().addListener(SWT.Activate, returning);
     }
 
@@ -101,11 +98,7 @@ public final class DesignEditor extends EditorPart {
     public void createPartControl(Composite parent) {
         display = parent.getDisplay();
         body = new Composite(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(1, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.verticalSpacing = 0;
-        body.setLayout(layout);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(body);
         tools = new DesignTools(this);
         tabs.equip(tools::equip);
         open();
@@ -151,7 +144,8 @@ public final class DesignEditor extends EditorPart {
             session.take(opened, true);
         }
         session.start();
-        unsaved.offer(session, bar);
+        unsaved.offer(opened, bar, work -> session.run(new BringBackCommand("Bring back unsaved work",
+                session.design(), work)));
         body.layout(true, true);
         firePropertyChange(PROP_DIRTY);
         firePropertyChange(PROP_INPUT);
@@ -227,7 +221,7 @@ public final class DesignEditor extends EditorPart {
 
     /** An action by its id; null when there is none. */
     public IAction action(String id) {
-        return actions.getAction(id);
+        return actions.action(id);
     }
 
     @Override
@@ -342,7 +336,7 @@ public final class DesignEditor extends EditorPart {
         } else if (type == CommandStack.class) {
             found = domain.getCommandStack();
         } else if (type == ActionRegistry.class) {
-            found = actions;
+            found = actions.registry();
         } else if (type == ZoomManager.class && page() != null) {
             found = page().root().getZoomManager();
         } else if (type == org.eclipse.gef.GraphicalViewer.class && page() != null) {
@@ -370,12 +364,8 @@ public final class DesignEditor extends EditorPart {
         public void stackChanged(CommandStackEvent event) {
             if (event.isPostChangeEvent()) {
                 firePropertyChange(PROP_DIRTY);
-                actions.getActions().forEachRemaining(each -> {
-                    if (each instanceof UpdateAction update) {
-                        update.update();
-                    }
-                });
-                unsaved.changed(session);
+                actions.update();
+                unsaved.changed(session.opened(), session.dirty());
             }
         }
 

@@ -11,11 +11,17 @@ import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IURIEditorInput;
+import org.eclipse.ui.PartInitException;
 
 /** The file on disk behind what an editor was asked to open. */
 public final class InputFile {
 
     private InputFile() {
+    }
+
+    /** The same where an editor cannot do without. */
+    public static Path required(IEditorInput input) throws PartInitException {
+        return of(input).orElseThrow(() -> new PartInitException(input.getName() + " is not a file on disk."));
     }
 
     /** The file; empty when the input is none of the disk. */

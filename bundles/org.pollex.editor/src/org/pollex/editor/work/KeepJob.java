@@ -14,46 +14,52 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.emf.ecore.EObject;
 import org.pollex.editor.setting.Amount;
-import org.pollex.model.design.Design;
-import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.ModelStore;
 import org.pollex.model.store.StoreException;
 
-/** Writes the newest copy of unsaved work a moment after it changed, as long as was chosen. */
-public final class KeepJob extends Job {
+/**
+ * Writes the newest copy of unsaved work a moment after it changed, as long as was chosen.
+ *
+ * @param <T> root of what is worked on
+ */
+final class KeepJob<T extends EObject> extends Job {
 
     private static final int MILLIS = 1000;
 
     private final Recovery recovery;
     private final Path file;
-    private final AtomicReference<Work> newest = new AtomicReference<>();
+    private final ModelStore<T> store;
+    private final AtomicReference<Work<T>> newest = new AtomicReference<>();
 
-    private record Work(Design copy, String base) {
+    private record Work<T>(T copy, String base) {
     }
 
     private volatile boolean takesOver;
 
-    public KeepJob(Recovery recovery, Path file) {
+    KeepJob(Recovery recovery, Path file, ModelStore<T> store) {
         super("Keeping unsaved work on " + file.getFileName());
         this.recovery = recovery;
         this.file = file;
+        this.store = store;
         setSystem(true);
         setPriority(Job.DECORATE);
     }
 
     /** Keeps a copy that nobody changes any more; {@code base} is the SHA-256 of the file it began from. */
-    public void keep(Design copy, String base) {
-        newest.set(new Work(copy, base));
+    void keep(T copy, String base) {
+        newest.set(new Work<>(copy, base));
         schedule(Math.round(Amount.KEEP_SECONDS.value() * MILLIS));
     }
 
     /** What was set aside goes as soon as newer work, which holds it, is kept. */
-    public void takeOver() {
+    void takeOver() {
         takesOver = true;
     }
 
     /** The work is saved or given up: nothing is kept. */
-    public void drop() {
+    void drop() {
         newest.set(null);
         cancel();
         try {
@@ -72,10 +78,10 @@ public final class KeepJob extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        Work work = newest.getAndSet(null);
+        Work<T> work = newest.getAndSet(null);
         if (work != null) {
             try {
-                recovery.keep(file, work.base(), ModelFiles.DESIGNS.write(work.copy()));
+                recovery.keep(file, work.base(), store.write(work.copy()));
                 if (takesOver) {
                     recovery.dropAside(file);
                     takesOver = false;

@@ -18,16 +18,12 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.commands.CommandStackEvent;
-import org.eclipse.gef.ui.actions.ActionRegistry;
-import org.eclipse.gef.ui.actions.RedoAction;
-import org.eclipse.gef.ui.actions.UndoAction;
-import org.eclipse.gef.ui.actions.UpdateAction;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Listener;
@@ -35,10 +31,13 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.EditorPart;
+import org.pollex.edit.BringBackCommand;
 import org.pollex.edit.ChangeInkCommand;
+import org.pollex.editor.page.HistoryActions;
 import org.pollex.editor.page.InputFile;
 import org.pollex.editor.page.MessageBar;
 import org.pollex.editor.page.TroublePage;
+import org.pollex.editor.work.Unsaved;
 import org.pollex.markers.StudioSuite;
 import org.pollex.model.catalogue.Catalogue;
 import org.pollex.model.catalogue.Ink;
@@ -51,7 +50,8 @@ import org.pollex.model.store.StoreException;
 
 /**
  * Edits the inks of one catalogue file. Everything is a command that can be taken back; saving replaces the whole file
- * or nothing. Inks of other catalogues are shown and can be copied here, never changed.
+ * or nothing. Inks of other catalogues are shown and can be copied here, never changed. Unsaved work is kept apart and
+ * offered back after the program was killed.
  */
 public final class InkEditor extends EditorPart {
 
@@ -63,13 +63,14 @@ public final class InkEditor extends EditorPart {
     private static final String UNFIT = "unfit";
 
     private final CommandStack history = new CommandStack();
-    private final ActionRegistry actions = new ActionRegistry();
     private final Listener returning = event -> lookAtDisk();
     private Composite body;
     private MessageBar bar;
     private InkPage page;
     private InkBook book;
     private Path file;
+    private HistoryActions actions;
+    private Unsaved<Catalogue> unsaved;
     private Ink wanted;
 
     @Override
@@ -77,11 +78,10 @@ public final class InkEditor extends EditorPart {
         setSite(site);
         setInput(input);
         setPartName(input.getName());
-        file = InputFile.of(input).orElseThrow(() -> new PartInitException(input.getName()
-                + " is not a file on disk."));
+        file = InputFile.required(input);
+        unsaved = new Unsaved<>(file, ModelFiles.CATALOGUES);
         setTitleToolTip(file.toString());
-        actions.registerAction(new UndoAction(this));
-        actions.registerAction(new RedoAction(this));
+        actions = new HistoryActions(this);
         history.addCommandStackEventListener(this::changed);
         site.getShell().addListener(SWT.Activate, returning);
     }
@@ -89,11 +89,7 @@ public final class InkEditor extends EditorPart {
     @Override
     public void createPartControl(Composite parent) {
         body = new Composite(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(1, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.verticalSpacing = 0;
-        body.setLayout(layout);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(body);
         open();
     }
 
@@ -160,6 +156,8 @@ public final class InkEditor extends EditorPart {
         if (!unread.isEmpty()) {
             bar.show(TROUBLE, unread);
         }
+        unsaved.offer(opened, bar, work -> history.execute(new BringBackCommand("Bring back unsaved work",
+                opened.model(), work)));
         body.layout(true, true);
         firePropertyChange(PROP_DIRTY);
     }
@@ -217,18 +215,17 @@ public final class InkEditor extends EditorPart {
             if (page != null) {
                 page.refresh(null);
             }
-            actions.getActions().forEachRemaining(each -> {
-                if (each instanceof UpdateAction update) {
-                    update.update();
-                }
-            });
+            actions.update();
+            if (book != null) {
+                unsaved.changed(book.opened(), book.dirty());
+            }
             firePropertyChange(PROP_DIRTY);
         }
     }
 
     /** An action by its id; null when there is none. */
     IAction action(String id) {
-        return actions.getAction(id);
+        return actions.action(id);
     }
 
     @Override
@@ -249,6 +246,7 @@ public final class InkEditor extends EditorPart {
                 monitor.setCanceled(true);
                 return;
             }
+            unsaved.drop();
             bar.clear(TROUBLE);
             bar.clear(UNFIT);
             bar.clear(DISK);
@@ -364,6 +362,9 @@ public final class InkEditor extends EditorPart {
     @Override
     public void dispose() {
         getSite().getShell().removeListener(SWT.Activate, returning);
+        if (book != null) {
+            unsaved.drop();
+        }
         actions.dispose();
         history.dispose();
         super.dispose();
