@@ -35,6 +35,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pollex.app.look.Appearance;
 import org.pollex.edit.ChooseMaterialCommand;
 import org.pollex.editor.figure.SurfaceImage;
 import org.pollex.editor.page.DesignEditor;
@@ -269,20 +270,22 @@ class PicturesTest {
                 Shell shell = Widgets.dialog("Calibrate the forecast of wear").get();
                 try {
                     SamplePhoto photo = Widgets.all(shell, SamplePhoto.class).get(0);
-                    photo.open(folder.resolve("seen.design").toString());
+                    photo.open(folder.resolve("seen.design"));
                     Window.until("what is no photograph is refused", () -> photo.asks().contains("cannot be read"));
-                    photo.open(photograph.toString());
+                    photo.open(photograph);
                     Window.until("the photograph is shown", photo::isShown);
                     Window.idle();
-                    double scale = Math.min(photo.getSize().x / 400.0, (photo.getSize().y - 26) / 500.0);
                     for (int[] at : new int[][] {{70, 200}, {330, 200}, {200, 480}, {200, 435}}) {
-                        Window.mouse(photo, SWT.MouseDown, (int) Math.round(at[0] * scale),
-                                (int) Math.round(at[1] * scale) + 26, 1, 0);
-                        Window.mouse(photo, SWT.MouseUp, (int) Math.round(at[0] * scale),
-                                (int) Math.round(at[1] * scale) + 26, 1, 0);
+                        Point there = photo.at(at[0], at[1]);
+                        Window.mouse(photo, SWT.MouseDown, there.x, there.y, 1, 0);
+                        Window.mouse(photo, SWT.MouseUp, there.x, there.y, 1, 0);
                     }
                     Window.idle();
                     Picture.take(Window.display(), "pictures-wear-photo");
+                    Appearance.DARK.choose();
+                    Window.idle();
+                    Picture.take(Window.display(), "pictures-wear-photo-dark");
+                    Appearance.LIGHT.choose();
                     read[0] = Widgets.all(shell, Spinner.class).get(0).getSelection();
                 } catch (Exception | AssertionError e) {
                     wrong[0] = e;

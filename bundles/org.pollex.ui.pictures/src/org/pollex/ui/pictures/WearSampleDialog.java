@@ -20,7 +20,6 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.DirectoryDialog;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
@@ -116,16 +115,8 @@ final class WearSampleDialog extends TitleAreaDialog {
         open.setText("Open &photograph\u2026");
         new Label(area, SWT.WRAP).setText("No need for one; it helps to find the distance.");
         SamplePhoto photo = new SamplePhoto(area, context.printed().item().width(), this::measured);
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(560, 220).applyTo(photo);
-        open.addListener(SWT.Selection, event -> {
-            FileDialog dialog = new FileDialog(getShell(), SWT.OPEN | SWT.SHEET);
-            dialog.setText("Photograph of a worn sample");
-            dialog.setFilterExtensions(new String[] {"*.jpg;*.jpeg;*.png;*.JPG;*.JPEG;*.PNG", "*.*"});
-            String file = dialog.open();
-            if (file != null) {
-                photo.open(file);
-            }
-        });
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(560, 280).applyTo(photo);
+        open.addListener(SWT.Selection, event -> photo.choose("Photograph of a worn sample"));
         told = new Label(area, SWT.WRAP);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(560, SWT.DEFAULT).applyTo(told);
         Button folder = new Button(area, SWT.PUSH);
