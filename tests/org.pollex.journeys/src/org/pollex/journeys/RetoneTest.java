@@ -21,9 +21,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -36,14 +40,18 @@ import org.pollex.editor.page.DesignEditor;
 import org.pollex.editor.session.DesignSession;
 import org.pollex.making.sample.SampleJob;
 import org.pollex.markers.StudioProject;
+import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
+import org.pollex.model.store.ModelFiles;
+import org.pollex.model.store.Opened;
 import org.pollex.ui.jobs.work.Studio;
 
 /** A design of the sample job is re-toned for a dark material, and a later change of its art is carried over. */
 class RetoneTest {
 
     private static final String TITLE = "Re-tone for another material";
+    private static final String WAY = "Re-tone for this material\u2026";
     private static final int SLOW = 60_000;
 
     @TempDir
@@ -193,6 +201,76 @@ class RetoneTest {
         Window.until("the first style is drawn", SLOW, () -> drawn(shell));
         Widgets.press(shell, "Finish");
         Window.until("the wizard is done", SLOW, () -> shell.isDisposed() || !shell.isVisible());
+    }
+
+    /** Where it reads as a negative: in the list of findings, on the drawing, and for its marker. */
+    @Test
+    void theWayOutIsOfferedWhereTheFindingIs() throws Exception {
+        Window.fill();
+        new SampleJob(Studio.session(folder)).write(folder, piece -> { });
+        Path file = folder.resolve("deck-hands.design");
+        Opened<Design> opened = ModelFiles.DESIGNS.open(file);
+        opened.model().setMaterial("solid-black");
+        opened.model().getInks().clear();
+        opened.model().getInks().add("white");
+        opened.model().getSides().stream().flatMap(each -> each.getLayers().stream())
+                .flatMap(each -> each.getMarks().stream()).filter(Placement.class::isInstance)
+                .forEach(each -> ((Placement) each).getAssignments().clear());
+        ModelFiles.DESIGNS.save(opened);
+        IViewPart view = Window.page().showView("org.pollex.ui.review.findings");
+        DesignEditor editor = open(file);
+        Window.until("its print is there", SLOW, session::fresh);
+        Tree tree = FindingsViewTest.find(Window.window().getShell(), Tree.class, each -> each.getColumnCount() == 4
+                && each.getColumn(0).getText().equals("Finding"));
+        Window.until("it is listed", SLOW, () -> FindingsViewTest.item(tree, "reads as a negative") != null);
+        TreeItem negative = FindingsViewTest.item(tree, "reads as a negative");
+        tree.setSelection(negative);
+        Event chosen = new Event();
+        chosen.item = negative;
+        tree.notifyListeners(SWT.Selection, chosen);
+        Window.idle();
+        Picture.take(Window.display(), "retone-way-out");
+        Appearance.DARK.choose();
+        Window.idle();
+        Picture.take(Window.display(), "retone-way-out-dark");
+        Appearance.LIGHT.choose();
+        assertTrue(entries(tree.getMenu()).contains(WAY), "the menu of the list does not offer it");
+        opens(() -> Widgets.press(Window.window().getShell(), WAY));
+        List<String> cures = entries(cures(editor.page().viewer().getControl().getMenu()));
+        assertTrue(cures.contains(WAY), cures.toString());
+        opens(() -> Arrays.stream(cures(editor.page().viewer().getControl().getMenu()).getItems())
+                .filter(each -> each.getText().equals(WAY)).findFirst().orElseThrow()
+                .notifyListeners(SWT.Selection, new Event()));
+        Window.page().hideView(view);
+    }
+
+    private static Menu shown(Menu menu) {
+        menu.notifyListeners(SWT.Show, new Event());
+        return menu;
+    }
+
+    private static List<String> entries(Menu menu) {
+        return Arrays.stream(shown(menu).getItems()).map(each -> each.getText().replace("&", "")).toList();
+    }
+
+    private static Menu cures(Menu popup) {
+        return shown(Arrays.stream(shown(popup).getItems()).filter(each -> each.getText().replace("&", "")
+                .equals("Cure what was found")).findFirst().orElseThrow().getMenu());
+    }
+
+    /** What opens the wizard for the material that the design has, which is closed again. */
+    private static void opens(Runnable opening) {
+        boolean[] same = new boolean[1];
+        boolean[] over = new boolean[1];
+        whenOpen(System.currentTimeMillis() + SLOW, shell -> {
+            Table materials = Widgets.all(shell, Table.class).get(0);
+            same[0] = materials.getSelection()[0].getText().equals("Solid black");
+            over[0] = true;
+            shell.close();
+        });
+        opening.run();
+        Window.until("the wizard opens", SLOW, () -> over[0]);
+        assertTrue(same[0], "it is not for the design's own material");
     }
 
     private void follow(DesignEditor editor) throws Exception {

@@ -19,8 +19,7 @@ public final class RetoneHandler extends AbstractHandler {
     public Object execute(ExecutionEvent event) {
         IEditorPart editor = HandlerUtil.getActiveEditor(event);
         DesignSession session = editor == null ? null : editor.getAdapter(DesignSession.class);
-        if (session != null && (!editor.isDirty() || editor.getSite().getPage().saveEditor(editor, true)
-                && !editor.isDirty())) {
+        if (session != null && RetoneWayOut.saved(editor)) {
             RetoneWizard.open(HandlerUtil.getActiveShell(event), session.file());
         }
         return null;

@@ -28,6 +28,7 @@ import org.pollex.fixes.Remedies;
 import org.pollex.rules.Finding;
 import org.pollex.rules.Severity;
 import org.pollex.ui.review.Words;
+import org.pollex.ui.wayout.WaysOut;
 
 /** The column beside the enlarged place: true size, the finding in words, what can be done. Scrolls when it is long. */
 final class EntryPane {
@@ -51,11 +52,16 @@ final class EntryPane {
     private final Label state;
     private final Label said;
     private final Consumer<String> remedy;
+    private final Consumer<WaysOut.Offer> way;
     private IFile file;
 
-    /** @param remedy  does a remedy by its id */
-    EntryPane(Composite parent, Consumer<String> remedy) {
+    /**
+     * @param remedy  does a remedy by its id
+     * @param way     goes a way out of the finding
+     */
+    EntryPane(Composite parent, Consumer<String> remedy, Consumer<WaysOut.Offer> way) {
         this.remedy = remedy;
+        this.way = way;
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
@@ -141,6 +147,12 @@ final class EntryPane {
                 Button button = new Button(remedies, SWT.PUSH);
                 button.setText(Remedies.label(id));
                 button.addListener(SWT.Selection, event -> remedy.accept(id));
+            }
+            for (WaysOut.Offer offer : WaysOut.of(finding.check())) {
+                Button button = new Button(remedies, SWT.PUSH);
+                button.setText(offer.label());
+                button.setToolTipText(offer.description());
+                button.addListener(SWT.Selection, event -> way.accept(offer));
             }
         }
         fit();

@@ -74,7 +74,7 @@ public final class ReviewDesk extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         Composite left = new Composite(sash, SWT.NONE);
         left.setLayout(new org.eclipse.swt.layout.FillLayout());
-        pane = new EntryPane(sash, this::mend);
+        pane = new EntryPane(sash, this::mend, way -> way.take(getSite().getPage(), entry().path()));
         pictures = new DeskPictures(left, pane.actual());
         pictures.large().addListener(SWT.Resize, event -> pictures.show(entry()));
         buttons(pane.buttons());

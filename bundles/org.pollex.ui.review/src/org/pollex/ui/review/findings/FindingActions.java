@@ -38,6 +38,7 @@ import org.pollex.ui.review.ReviewWork;
 import org.pollex.ui.review.WaiveDialog;
 import org.pollex.ui.review.fix.Mending;
 import org.pollex.ui.review.fix.OpenDesign;
+import org.pollex.ui.wayout.WaysOut;
 
 /** What can be done with the findings that are selected. */
 final class FindingActions {
@@ -93,6 +94,11 @@ final class FindingActions {
         if (!remedies.isEmpty()) {
             menu.add(new Separator());
             remedies.forEach(id -> menu.add(action(Remedies.label(id).replace("&", "&&"), () -> mend(id, all))));
+        }
+        if (all.size() == 1) {
+            for (WaysOut.Offer way : WaysOut.of(all.get(0).finding().check())) {
+                menu.add(action(way.label().replace("&", "&&"), () -> way.take(page, all.get(0).design())));
+            }
         }
         menu.add(new Separator());
         menu.add(copy);

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 import org.pollex.fixes.Remedies;
 import org.pollex.rules.Finding;
 import org.pollex.ui.review.Words;
+import org.pollex.ui.wayout.WaysOut;
 
 /** One finding in full: what, why it matters, what can be done. */
 final class FindingDetail {
@@ -32,14 +33,17 @@ final class FindingDetail {
     private final Composite buttons;
     private final Label said;
     private final Consumer<String> remedy;
+    private final Consumer<WaysOut.Offer> way;
     private final Runnable waive;
 
     /**
      * @param remedy  does a remedy by its id
+     * @param way     goes a way out of the finding
      * @param waive   asks for a reason and waives, or takes the waiver back
      */
-    FindingDetail(Composite parent, Consumer<String> remedy, Runnable waive) {
+    FindingDetail(Composite parent, Consumer<String> remedy, Consumer<WaysOut.Offer> way, Runnable waive) {
         this.remedy = remedy;
+        this.way = way;
         this.waive = waive;
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
@@ -86,6 +90,11 @@ final class FindingDetail {
         finding.ifPresent(each -> {
             for (String id : each.fixes()) {
                 button(Remedies.label(id)).addListener(SWT.Selection, event -> remedy.accept(id));
+            }
+            for (WaysOut.Offer offer : WaysOut.of(each.check())) {
+                Button button = button(offer.label());
+                button.setToolTipText(offer.description());
+                button.addListener(SWT.Selection, event -> way.accept(offer));
             }
             button(each.waived() ? "Take waiver back" : "Waive\u2026").addListener(SWT.Selection,
                     event -> waive.run());

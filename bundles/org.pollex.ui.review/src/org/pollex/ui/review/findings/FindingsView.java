@@ -76,6 +76,7 @@ public final class FindingsView extends ViewPart {
         tree = new FindingsTree(sash, thumbnails::of);
         actions = new FindingActions(getSite().getPage(), tree::selected, () -> active.session(), this::say);
         detail = new FindingDetail(sash, id -> actions.mend(id, tree.selected()),
+                way -> tree.one().ifPresent(each -> way.take(getSite().getPage(), each.design())),
                 () -> tree.one().ifPresent(actions::waive));
         sash.setWeights(62, 38);
         Narrow.follow(sash);
