@@ -79,48 +79,50 @@ public final class Labels {
 
     /** Gives what is thinner than about 0.08 mm to the nearest other colour: a fill that peeks past its outline. */
     private void dissolve() {
-        int w = frame.width();
-        boolean[] kept = new boolean[of.length];
-        for (int i = w + 1; i < of.length - w - 1; i++) {
-            boolean core = true;
-            for (int dy = -w; core && dy <= w; dy += w) {
-                core = of[i + dy - 1] == of[i] && of[i + dy] == of[i] && of[i + dy + 1] == of[i];
-            }
-            if (core) {
-                for (int dy = -w; dy <= w; dy += w) {
-                    Arrays.fill(kept, i + dy - 1, i + dy + 2, true);
-                }
-            }
-        }
-        Distance to = Distance.to(kept, w, Pixels.not(kept));
+        Mask kept = kept();
+        Distance to = Distance.near(kept);
+        Mask thin = kept.not();
         int[] before = of.clone();
-        for (int i = 0; i < of.length; i++) {
-            of[i] = kept[i] ? of[i] : before[to.nearest(i)];
+        for (int i = thin.next(0); i >= 0; i = thin.next(i + 1)) {
+            of[i] = before[to.nearest(i)];
         }
+    }
+
+    /** Blocks of three by three pixels of one colour. */
+    private Mask kept() {
+        int w = frame.width();
+        Mask core = Mask.empty(of.length, w);
+        for (int i = w + 1; i < of.length - w - 1; i++) {
+            boolean one = true;
+            for (int dy = -w; one && dy <= w; dy += w) {
+                one = of[i + dy - 1] == of[i] && of[i + dy] == of[i] && of[i + dy + 1] == of[i];
+            }
+            if (one) {
+                core.add(i);
+            }
+        }
+        return core.grown(1.5);
     }
 
     /** Paper that is joined to the edge of the frame lies outside the art. */
     private void flood() {
         int paper = colours.length - 1;
-        boolean[] set = new boolean[of.length];
-        for (int i = 0; i < of.length; i++) {
-            set[i] = of[i] == paper;
-        }
-        Pixels.Parts parts = Pixels.parts(set, frame.width(), false);
-        for (int i = 0; i < of.length; i++) {
-            if (set[i] && parts.of()[i] == parts.of()[0]) {
+        Mask set = where(c -> c == paper);
+        Parts parts = set.parts(false);
+        for (int i = set.next(0); i >= 0; i = set.next(i + 1)) {
+            if (parts.of()[i] == parts.of()[0]) {
                 of[i] = OUTSIDE;
             }
         }
     }
 
     /** The pixels whose label is of a kind. */
-    public boolean[] where(IntPredicate label) {
-        boolean[] set = new boolean[of.length];
-        for (int i = 0; i < set.length; i++) {
-            set[i] = label.test(of[i]);
+    public Mask where(IntPredicate label) {
+        boolean[] wanted = new boolean[colours.length + 1];
+        for (int c = OUTSIDE; c < colours.length; c++) {
+            wanted[c + 1] = label.test(c);
         }
-        return set;
+        return Mask.of(of.length, frame.width(), i -> wanted[of[i] + 1]);
     }
 
     /** Whether all but a trace of the art is of one colour; paper does not count. */
@@ -145,44 +147,39 @@ public final class Labels {
      * places of one dark colour that is darker than all it touches, such as the outline of a dark coat.
      */
     public int[] throughLines() {
-        int w = frame.width();
         double reach = LINE_WORK / frame.pixel();
-        boolean[] dark = where(c -> c >= 0 && colours[c].l() < DARK);
-        boolean[] kept = Pixels.or(Pixels.not(dark), Pixels.opened(dark, w, reach));
-        boolean[] lines = lines(dark, reach);
-        boolean[] stay = Pixels.minus(kept, lines);
-        Distance to = Distance.to(stay, w, Pixels.not(stay));
+        Mask dark = where(c -> c >= 0 && colours[c].l() < DARK);
+        Mask lines = lines(dark, reach);
+        Mask given = dark.minus(dark.opened(reach)).or(lines);
+        Distance to = Distance.to(given.not(), given);
         int[] through = of.clone();
-        for (int i = 0; i < through.length; i++) {
-            through[i] = stay[i] ? of[i] : of[to.nearest(i)];
+        for (int i = given.next(0); i >= 0; i = given.next(i + 1)) {
+            through[i] = of[to.nearest(i)];
         }
         return through;
     }
 
-    private boolean[] lines(boolean[] dark, double reach) {
+    private Mask lines(Mask dark, double reach) {
         int w = frame.width();
-        boolean[] core = Pixels.not(Pixels.grown(edges(), w, reach - 1));
-        Distance toCore = Distance.to(core, w, dark);
+        Mask core = edges().grown(reach - 1).not();
+        Distance toCore = Distance.to(core, dark);
         int[] thin = new int[of.length];
-        for (int i = 0; i < thin.length; i++) {
-            boolean wide = dark[i] && of[toCore.nearest(i)] == of[i] && toCore.within(i, reach);
-            thin[i] = dark[i] && !wide ? of[i] : -1;
+        Arrays.fill(thin, -1);
+        for (int i = dark.next(0); i >= 0; i = dark.next(i + 1)) {
+            boolean wide = of[toCore.nearest(i)] == of[i] && toCore.within(i, reach);
+            thin[i] = wide ? -1 : of[i];
         }
-        Pixels.Parts parts = Pixels.parts(thin, w, true);
+        Parts parts = Parts.of(thin, w, true);
         boolean[] shade = new boolean[parts.areas().length];
         for (int i = 0; i + w < of.length; i++) {
             shade(i, i + 1, parts, shade);
             shade(i, i + w, parts, shade);
         }
-        boolean[] lines = new boolean[of.length];
-        for (int i = 0; i < lines.length; i++) {
-            lines[i] = thin[i] >= 0 && !shade[parts.of()[i]];
-        }
-        return lines;
+        return dark.only(i -> thin[i] >= 0 && !shade[parts.of()[i]]);
     }
 
     /** A thin part that touches anything as dark is a shade and no line. */
-    private void shade(int i, int k, Pixels.Parts parts, boolean[] shade) {
+    private void shade(int i, int k, Parts parts, boolean[] shade) {
         if (of[i] != of[k]) {
             double a = colours[of[i] < 0 ? colours.length - 1 : of[i]].l();
             double b = colours[of[k] < 0 ? colours.length - 1 : of[k]].l();
@@ -196,7 +193,7 @@ public final class Labels {
     }
 
     /** Pixels with a neighbour of another label. */
-    public boolean[] edges() {
-        return Pixels.edges(of, frame.width());
+    public Mask edges() {
+        return Mask.edges(of, frame.width());
     }
 }

@@ -24,17 +24,14 @@ final class Runs {
     }
 
     /** The runs of a set; their label is 0. */
-    static Runs of(boolean[] set, int width) {
-        Runs runs = new Runs(width, set.length / width);
-        for (int y = 0; y + 1 < runs.rows.length; y++) {
-            for (int i = y * width, end = i + width; i < end; i++) {
-                if (set[i]) {
-                    int start = i;
-                    while (i < end && set[i]) {
-                        i++;
-                    }
-                    runs.add(start, i, 0);
-                }
+    static Runs of(Mask set) {
+        Runs runs = new Runs(set.width(), set.size() / set.width());
+        int i = set.next(0);
+        for (int y = 0, end = runs.width; y + 1 < runs.rows.length; y++, end += runs.width) {
+            while (i >= 0 && i < end) {
+                int stop = Math.min(end, set.nextNot(i));
+                runs.add(i, stop, 0);
+                i = set.next(stop);
             }
             runs.rows[y + 1] = runs.n;
         }
@@ -76,7 +73,7 @@ final class Runs {
      *
      * @param corners  whether pixels that touch at a corner are connected
      */
-    Pixels.Parts parts(boolean corners) {
+    Parts parts(boolean corners) {
         int[] first = linked(corners ? 1 : 0);
         int[] number = new int[n];
         int[] area = new int[n];
@@ -88,7 +85,7 @@ final class Runs {
             area[number[r]] += to[r] - from[r];
             Arrays.fill(of, from[r], to[r], number[r]);
         }
-        return new Pixels.Parts(of, Arrays.copyOf(area, parts), width);
+        return new Parts(of, Arrays.copyOf(area, parts), width);
     }
 
     /** For each run an earlier one of its part, or itself when it is the first. */

@@ -33,7 +33,7 @@ public final class Tracer {
     private final float[] ink;
     private final int[] next;
 
-    private Tracer(PixelGrid frame, boolean[] set) {
+    private Tracer(PixelGrid frame, Mask set) {
         this.frame = frame;
         float[] soft = set(set);
         for (int i = 0; i < BLURS; i++) {
@@ -45,14 +45,14 @@ public final class Tracer {
     }
 
     /** The outline of a set of pixels: valid, mm, empty for no pixels. */
-    public static Geometry of(boolean[] set, PixelGrid frame) {
+    public static Geometry of(Mask set, PixelGrid frame) {
         return new Tracer(frame, set).trace();
     }
 
-    private static float[] set(boolean[] set) {
-        float[] out = new float[set.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = set[i] ? 1 : 0;
+    private static float[] set(Mask set) {
+        float[] out = new float[set.size()];
+        for (int i = set.next(0); i >= 0; i = set.next(i + 1)) {
+            out[i] = 1;
         }
         return out;
     }

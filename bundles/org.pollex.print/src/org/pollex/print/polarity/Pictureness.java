@@ -6,8 +6,10 @@
  */
 package org.pollex.print.polarity;
 
+import org.pollex.print.pixels.Axis;
 import org.pollex.print.pixels.Distance;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 
 /**
  * Pictureness of a one-colour mark: has it light and shade, so that its reversal looks like a photographic negative?
@@ -30,30 +32,28 @@ public record Pictureness(double unevenness, double spread, int islands, int hol
     /**
      * Measures a mark on a grid of pixels.
      *
-     * @param ink       its pixels, row after row
+     * @param ink       its pixels
      * @param enclosed  pixels of paper that ink surrounds
-     * @param width     pixels in a row
      */
-    public static Pictureness of(boolean[] ink, boolean[] enclosed, int width) {
-        Distance edge = Distance.to(Pixels.not(ink), width);
-        boolean[] axis = Pixels.axis(ink, width, edge);
+    public static Pictureness of(Mask ink, Mask enclosed) {
+        Distance edge = Distance.to(ink.not());
+        Mask axis = Axis.of(ink, edge);
         double n = 0;
         double sum = 0;
         double squares = 0;
-        for (int i = 0; i < ink.length; i++) {
-            if (axis[i]) {
-                double r = edge.at(i);
-                n++;
-                sum += r;
-                squares += r * r;
-            }
+        for (int i = axis.next(0); i >= 0; i = axis.next(i + 1)) {
+            double r = edge.at(i);
+            n++;
+            sum += r;
+            squares += r * r;
         }
         if (n == 0) {
             return new Pictureness(0, 0, 0, 0);
         }
         double uneven = Math.sqrt(Math.max(0, squares / n - sum / n * sum / n)) / (sum / n);
-        return new Pictureness(uneven, spread(Pixels.parts(ink, width, true).areas()), islands(ink, enclosed, width),
-                holes(axis, edge, enclosed, width));
+        Parts parts = ink.parts(true);
+        return new Pictureness(uneven, spread(parts.areas()), islands(ink, parts, enclosed),
+                holes(axis, edge, enclosed));
     }
 
     /**
@@ -83,14 +83,13 @@ public record Pictureness(double unevenness, double spread, int islands, int hol
     }
 
     /** Parts of ink that lie in a hole of ink: those that the outside, grown over its own paper, does not reach. */
-    private static int islands(boolean[] ink, boolean[] enclosed, int width) {
-        Pixels.Parts parts = Pixels.parts(ink, width, true);
+    private static int islands(Mask ink, Parts parts, Mask enclosed) {
+        int width = ink.width();
+        Mask outside = ink.or(enclosed).not();
         boolean[] reached = new boolean[parts.areas().length];
-        for (int i = width; i < ink.length - width; i++) {
-            if (ink[i]) {
-                for (int k : new int[] {i - 1, i + 1, i - width, i + width}) {
-                    reached[parts.of()[i]] |= !ink[k] && !enclosed[k];
-                }
+        for (int i = ink.next(width); i >= 0 && i < ink.size() - width; i = ink.next(i + 1)) {
+            if (outside.has(i - 1) || outside.has(i + 1) || outside.has(i - width) || outside.has(i + width)) {
+                reached[parts.of()[i]] = true;
             }
         }
         int n = 0;
@@ -100,22 +99,20 @@ public record Pictureness(double unevenness, double spread, int islands, int hol
         return n;
     }
 
-    private static int holes(boolean[] axis, Distance edge, boolean[] enclosed, int width) {
-        Pixels.Parts holes = Pixels.parts(enclosed, width, false);
+    private static int holes(Mask axis, Distance edge, Mask enclosed) {
+        Parts holes = enclosed.parts(false);
         int n = holes.areas().length;
         double[] inside = new double[n];
         double[] ink = new double[n];
         int[] rim = new int[n];
-        Distance across = Distance.to(Pixels.not(enclosed), width);
-        Distance toAxis = Distance.to(axis, width);
-        for (int i = 0; i < enclosed.length; i++) {
+        Distance across = Distance.to(enclosed.not());
+        Distance toAxis = Distance.to(axis);
+        for (int i = enclosed.next(0); i >= 0; i = enclosed.next(i + 1)) {
             int hole = holes.of()[i];
-            if (hole >= 0) {
-                inside[hole] = Math.max(inside[hole], across.at(i));
-                if (across.at(i) <= 1) {
-                    ink[hole] += edge.at(toAxis.nearest(i));
-                    rim[hole]++;
-                }
+            inside[hole] = Math.max(inside[hole], across.at(i));
+            if (across.at(i) <= 1) {
+                ink[hole] += edge.at(toAxis.nearest(i));
+                rim[hole]++;
             }
         }
         int thick = 0;

@@ -6,7 +6,6 @@
  */
 package org.pollex.print.polarity;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,8 @@ import org.pollex.print.MeantArt;
 import org.pollex.print.pixels.Boundaries;
 import org.pollex.print.pixels.Distance;
 import org.pollex.print.pixels.Labels;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 import org.pollex.print.pixels.Tracer;
 
 /** Holds the pixels of a piece of art against those of the print. */
@@ -50,7 +50,7 @@ final class PolarityMeasure {
     private final boolean paperKnown;
     private final int paper;
     /** Lettering and what is covered. */
-    private final boolean[] skipped;
+    private final Mask skipped;
     private final float[] print;
 
     /**
@@ -69,36 +69,25 @@ final class PolarityMeasure {
         labels = Labels.of(art.areas(), art.ground().orElse(-1), frame);
         paperKnown = art.ground().isPresent();
         paper = labels.colours().length - 1;
-        skipped = lettering.isEmpty() ? new boolean[frame.size()] : letters(lettering);
-        cover(above);
+        Mask covered = painted(above);
+        skipped = lettering.isEmpty() ? covered : covered.or(letters(lettering));
         print = printed.on(frame);
     }
 
     /** Parts that lie in a box of real text. */
-    private boolean[] letters(List<Geometry> boxes) {
-        int[] in = new int[frame.size()];
-        boxes.forEach(box -> frame.paint(box, 1, in));
-        Pixels.Parts parts = Pixels.parts(labels.of(), width, false);
-        boolean[] whole = new boolean[parts.areas().length];
-        Arrays.fill(whole, true);
-        for (int i = 0; i < in.length; i++) {
-            if (parts.of()[i] >= 0 && in[i] == 0) {
-                whole[parts.of()[i]] = false;
-            }
-        }
-        boolean[] letters = new boolean[in.length];
-        for (int i = 0; i < in.length; i++) {
-            letters[i] = parts.of()[i] >= 0 && whole[parts.of()[i]];
-        }
-        return letters;
+    private Mask letters(List<Geometry> boxes) {
+        Parts parts = Parts.of(labels.of(), width, false);
+        boolean[] beyond = parts.touching(painted(boxes).not());
+        return Mask.of(frame.size(), width, i -> parts.of()[i] >= 0 && !beyond[parts.of()[i]]);
     }
 
-    private void cover(List<Geometry> above) {
-        int[] in = new int[frame.size()];
-        above.forEach(area -> frame.paint(area, 1, in));
-        for (int i = 0; i < in.length; i++) {
-            skipped[i] |= in[i] != 0;
+    private Mask painted(List<Geometry> areas) {
+        if (areas.isEmpty()) {
+            return Mask.empty(frame.size(), width);
         }
+        int[] in = new int[frame.size()];
+        areas.forEach(area -> frame.paint(area, 1, in));
+        return Mask.of(in.length, width, i -> in[i] != 0);
     }
 
     MarkPolarity measured() {
@@ -121,8 +110,8 @@ final class PolarityMeasure {
     }
 
     private double pictureness() {
-        boolean[] ink = Pixels.minus(labels.where(c -> c >= 0 && c != paper), skipped);
-        return Pictureness.of(ink, Pixels.minus(labels.where(c -> c == paper), skipped), width).score();
+        Mask ink = labels.where(c -> c >= 0 && c != paper).minus(skipped);
+        return Pictureness.of(ink, labels.where(c -> c == paper).minus(skipped)).score();
     }
 
     /** Whether the lightness that is meant there is known. */
@@ -136,23 +125,23 @@ final class PolarityMeasure {
 
     private void boundaries(Tally interior, Tally outline, boolean one) {
         int[] of = labels.of();
-        boolean[] edge = labels.edges();
-        boolean[] deep = Pixels.not(Pixels.grown(edge, width, DEEP / frame.pixel() - 1));
+        Mask edge = labels.edges();
+        Mask deep = edge.grown(DEEP / frame.pixel() - 1).not();
         // Where two pixels differ that meet at a corner, one beside them lies at an edge.
-        Distance toDeep = Distance.to(deep, width, Pixels.grown(edge, width, 1.5));
-        boolean[] figure = one || !paperKnown ? null : Pixels.grown(Pixels.opened(labels.where(c -> c >= 0), width,
-                MASS / 2 / frame.pixel()), width, CORNER / frame.pixel());
+        Distance toDeep = Distance.to(deep, edge.grown(1.5));
+        Mask figure = one || !paperKnown ? null : labels.where(c -> c >= 0).opened(MASS / 2 / frame.pixel())
+                .grown(CORNER / frame.pixel());
         Boundaries.walk(frame, (i, k, along) -> {
             int a = of[i];
             int b = of[k];
-            if (a == b || skipped[i] || skipped[k] || !known(a) || !known(b)) {
+            if (a == b || skipped.has(i) || skipped.has(k) || !known(a) || !known(b)) {
                 return;
             }
             double printed = print[inside(i, of, toDeep)] - print[inside(k, of, toDeep)];
             boolean outside = a == Labels.OUTSIDE || b == Labels.OUTSIDE;
             if (!outside) {
                 interior.add(along, meant(a) - meant(b), printed);
-            } else if (figure == null || figure[a == Labels.OUTSIDE ? k : i]) {
+            } else if (figure == null || figure.has(a == Labels.OUTSIDE ? k : i)) {
                 outline.add(along, meant(a) - meant(b), printed);
             }
         });
@@ -167,13 +156,13 @@ final class PolarityMeasure {
     /** Parts of one colour, joined through thin dark line work. */
     private final class Fills {
 
-        private final Pixels.Parts parts;
+        private final Parts parts;
         private final int[] label;
         private final double[] printed;
         /** Sum of the print just outside the art, by part, and how often it was looked at. */
         private final double[] beyond;
         private final double[] beyonds;
-        private final boolean[] reversed;
+        private final Mask reversed;
         private final Tally tally = new Tally();
         private final double[] turned;
         private final double[] differs;
@@ -181,7 +170,7 @@ final class PolarityMeasure {
 
         Fills() {
             int[] through = labels.throughLines();
-            parts = Pixels.parts(through, width, false);
+            parts = Parts.of(through, width, false);
             int n = parts.areas().length;
             label = new int[n];
             printed = new double[n];
@@ -195,7 +184,7 @@ final class PolarityMeasure {
             Boundaries.walk(frame, (i, k, along) -> {
                 int a = parts.of()[i];
                 int b = parts.of()[k];
-                if (a != b && !skipped[i] && !skipped[k] && known(through[i]) && known(through[k])) {
+                if (a != b && !skipped.has(i) && !skipped.has(k) && known(through[i]) && known(through[k])) {
                     lengths.computeIfAbsent((long) Math.min(a, b) << 32 | Math.max(a, b) & 0xffffffffL,
                             unknown -> new double[1])[0] += along;
                     look(a, k, k - i);
@@ -276,24 +265,15 @@ final class PolarityMeasure {
             return tally.order();
         }
 
-        private boolean[] reversedMasses() {
-            boolean[] edge = Pixels.edges(parts.of(), width);
-            boolean[] near = Pixels.grown(edge, width, MASS / 2 / frame.pixel() - 1);
-            boolean[] thick = new boolean[label.length];
-            for (int i = 0; i < edge.length; i++) {
-                int part = parts.of()[i];
-                if (part >= 0 && !near[i]) {
-                    thick[part] = true;
-                }
-            }
+        private Mask reversedMasses() {
+            Mask near = Mask.edges(parts.of(), width).grown(MASS / 2 / frame.pixel() - 1);
+            boolean[] thick = parts.touching(near.not());
             double least = MASS_AREA / frame.pixel() / frame.pixel();
-            boolean[] mass = new boolean[edge.length];
-            for (int i = 0; i < mass.length; i++) {
+            return Mask.of(frame.size(), width, i -> {
                 int part = parts.of()[i];
-                mass[i] = part >= 0 && thick[part] && turned[part] < 0 && parts.areas()[part] >= least
+                return part >= 0 && thick[part] && turned[part] < 0 && parts.areas()[part] >= least
                         && meant(label[part]) < DARK && labels.of()[i] == label[part];
-            }
-            return mass;
+            });
         }
 
         Geometry reversed() {
@@ -301,7 +281,7 @@ final class PolarityMeasure {
         }
 
         double reversedShare() {
-            return (double) Pixels.count(reversed) / Math.max(1, Pixels.count(labels.where(c -> c >= 0)));
+            return (double) reversed.count() / Math.max(1, labels.where(c -> c >= 0).count());
         }
     }
 }

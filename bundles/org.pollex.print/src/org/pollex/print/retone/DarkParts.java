@@ -7,8 +7,10 @@
 package org.pollex.print.retone;
 
 import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.print.pixels.Axis;
 import org.pollex.print.pixels.Distance;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 
 /**
  * What is each dark place of the art: part of a mass, of a line free on the ground, or an outline or inner line that
@@ -25,91 +27,73 @@ final class DarkParts {
     private static final double CORNER = 1.3 * MASS;
     private static final double SLENDER = 2.5;
 
-    final boolean[] mass;
+    final Mask mass;
     /** Lines to print: free on the ground and clear of light parts and masses. */
-    final boolean[] free;
+    final Mask free;
     /** The half of outlines on the side of the light part that they go round. */
-    final boolean[] inner;
+    final Mask inner;
 
-    DarkParts(boolean[] dark, boolean[] light, boolean[] outside, PixelGrid frame, RetoneLimits limits) {
-        int w = frame.width();
+    DarkParts(Mask dark, Mask light, Mask outside, PixelGrid frame, RetoneLimits limits) {
         double mm = 1 / frame.pixel();
-        Distance edge = Distance.to(Pixels.not(dark), w);
-        boolean[] whole = KnockedOut.filled(dark, light, edge, w, mm);
-        boolean[] core = core(whole, w, mm);
-        boolean[] wide = withCorners(limbs(Pixels.grown(core, w, MASS / 2 * mm), whole, w, mm), dark, w, mm);
-        Distance toLight = Distance.to(light, w, dark);
-        Distance toOutside = Distance.to(outside, w, dark);
-        boolean[] axis = Pixels.or(Pixels.axis(dark, w, edge), core);
-        Distance follow = Distance.to(axis, w, dark);
-        mass = new boolean[dark.length];
-        inner = new boolean[dark.length];
-        boolean[] loose = new boolean[dark.length];
-        boolean any = Pixels.count(axis) > 0;
-        for (int i = 0; i < dark.length; i++) {
-            if (dark[i]) {
-                int at = any ? follow.nearest(i) : i;
-                double r = edge.at(at);
-                mass[i] = wide[i] || core[at];
-                loose[i] = !mass[i] && toOutside.at(at) <= r + DEEP * mm
-                        && toLight.at(at) > r + BESIDE_LIGHT * mm;
-                inner[i] = !mass[i] && !loose[i] && toOutside.at(at) <= r + BESIDE_LIGHT * mm && toLight.at(i) <= r;
-            }
-        }
+        Distance edge = Distance.to(dark.not(), dark);
+        Mask whole = KnockedOut.filled(dark, light, edge, mm);
+        Mask core = core(whole, mm);
+        Mask wide = withCorners(limbs(core.grown(MASS / 2 * mm), whole, mm), dark, mm);
+        Distance toLight = Distance.to(light, dark);
+        Distance toOutside = Distance.to(outside, dark);
+        Mask axis = Axis.of(dark, edge).or(core);
+        Distance follow = Distance.to(axis, dark);
+        boolean any = !axis.isEmpty();
+        mass = dark.only(i -> wide.has(i) || core.has(any ? follow.nearest(i) : i));
+        Mask rest = dark.minus(mass);
+        Mask loose = rest.only(i -> {
+            int at = any ? follow.nearest(i) : i;
+            double r = edge.at(at);
+            return toOutside.at(at) <= r + DEEP * mm && toLight.at(at) > r + BESIDE_LIGHT * mm;
+        });
+        inner = rest.minus(loose).only(i -> {
+            int at = any ? follow.nearest(i) : i;
+            double r = edge.at(at);
+            return toOutside.at(at) <= r + BESIDE_LIGHT * mm && toLight.at(i) <= r;
+        });
         double clear = limits.keyline() + CLEAR;
-        free = clear(loose, dark, Pixels.or(Pixels.grown(light, w, CLEAR * mm),
-                Pixels.grown(mass, w, clear * mm)), w, mm);
+        free = clear(loose, dark, light.grown(CLEAR * mm).or(mass.grown(clear * mm)), mm);
     }
 
-    private static boolean[] core(boolean[] dark, int w, double mm) {
-        boolean[] core = Pixels.deep(dark, w, MASS / 2 * mm);
-        boolean[] wide = Pixels.grown(core, w, MASS / 2 * mm);
-        Pixels.Parts parts = Pixels.parts(wide, w, true);
-        for (int i = 0; i < core.length; i++) {
-            // The disc at a crossing of two lines is no mass: it is hardly larger than the disc itself.
-            core[i] &= parts.of()[i] >= 0 && parts.areas()[parts.of()[i]] >= 1.6 * MASS * MASS * mm * mm;
-        }
-        return core;
+    private static Mask core(Mask dark, double mm) {
+        Mask core = dark.deep(MASS / 2 * mm);
+        Parts parts = core.grown(MASS / 2 * mm).parts(true);
+        // The disc at a crossing of two lines is no mass: it is hardly larger than the disc itself.
+        return core.only(i -> parts.areas()[parts.of()[i]] >= 1.6 * MASS * MASS * mm * mm);
     }
 
     /** Masses with what is half as wide and joined to them: the tails of a ribbon belong to it. */
-    private static boolean[] limbs(boolean[] wide, boolean[] whole, int w, double mm) {
-        boolean[] half = Pixels.or(wide, Pixels.opened(whole, w, MASS / 4 * mm));
-        Pixels.Parts parts = Pixels.parts(half, w, false);
+    private static Mask limbs(Mask wide, Mask whole, double mm) {
+        Mask half = wide.or(whole.opened(MASS / 4 * mm));
+        Parts parts = half.parts(false);
         boolean[] joined = parts.touching(wide);
-        boolean[] out = new boolean[half.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = half[i] && joined[parts.of()[i]];
-        }
-        return out;
+        return half.only(i -> joined[parts.of()[i]]);
     }
 
     /** Masses with their corners: what a disc leaves over at a corner is short, a line that joins a mass is not. */
-    private static boolean[] withCorners(boolean[] wide, boolean[] dark, int w, double mm) {
-        boolean[] rest = Pixels.minus(dark, wide);
-        Pixels.Parts parts = Pixels.parts(rest, w, true);
+    private static Mask withCorners(Mask wide, Mask dark, double mm) {
+        Mask rest = dark.minus(wide);
+        Parts parts = rest.parts(true);
         double[] lengths = parts.lengths();
-        boolean[] joined = parts.touching(Pixels.grown(wide, w, 1.5));
-        boolean[] out = wide.clone();
-        for (int i = 0; i < out.length; i++) {
-            out[i] |= rest[i] && joined[parts.of()[i]] && lengths[parts.of()[i]] < CORNER * mm;
-        }
-        return out;
+        boolean[] joined = parts.touching(wide.grown(1.5));
+        return wide.or(rest.only(i -> joined[parts.of()[i]] && lengths[parts.of()[i]] < CORNER * mm));
     }
 
-    private static boolean[] clear(boolean[] loose, boolean[] dark, boolean[] near, int w, double mm) {
-        boolean[] left = Pixels.minus(loose, near);
-        Pixels.Parts whole = Pixels.parts(dark, w, true);
-        boolean[] cut = whole.touching(Pixels.minus(dark, left));
-        Pixels.Parts parts = Pixels.parts(left, w, true);
+    private static Mask clear(Mask loose, Mask dark, Mask near, double mm) {
+        Mask left = loose.minus(near);
+        Parts whole = dark.parts(true);
+        boolean[] cut = whole.touching(dark.minus(left));
+        Parts parts = left.parts(true);
         double[] lengths = parts.lengths();
-        for (int i = 0; i < left.length; i++) {
-            if (left[i] && cut[whole.of()[i]]) {
-                int p = parts.of()[i];
-                double breadth = parts.areas()[p] / lengths[p];
-                left[i] = lengths[p] >= REST * mm && lengths[p] >= SLENDER * breadth;
-            }
-        }
-        return left;
+        return left.only(i -> {
+            int p = parts.of()[i];
+            double breadth = parts.areas()[p] / lengths[p];
+            return !cut[whole.of()[i]] || lengths[p] >= REST * mm && lengths[p] >= SLENDER * breadth;
+        });
     }
 }

@@ -26,14 +26,18 @@ final class EdgeRepair {
 
     private final RetoneLimits limits;
     private Geometry area;
+    private boolean mended;
 
     EdgeRepair(RetoneLimits limits, Geometry area) {
         this.limits = limits;
         this.area = area;
     }
 
-    /** Places below the limits, by the local width of the outline. */
-    static List<WidthPlace> broken(Geometry area, RetoneLimits limits) {
+    /** Places of what is mended that are still below the limits, by the local width of its outline. */
+    List<WidthPlace> broken() {
+        if (mended) {
+            return List.of();
+        }
         List<WidthPlace> places = new ArrayList<>();
         if (!area.isEmpty()) {
             WidthField.Both both = WidthField.both(area, limits.line(), limits.gap());
@@ -45,8 +49,9 @@ final class EdgeRepair {
 
     Geometry repaired() {
         for (int round = 0; round < ROUNDS; round++) {
-            List<WidthPlace> places = broken(area, limits);
+            List<WidthPlace> places = broken();
             if (places.isEmpty()) {
+                mended = true;
                 return area;
             }
             boolean join = round >= ROUNDS / 2;

@@ -8,7 +8,8 @@ package org.pollex.print.retone;
 
 import org.pollex.print.pixels.Distance;
 import org.pollex.print.pixels.Labels;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 
 /**
  * The lines that show where a dark mass ends which would otherwise melt into a dark ground: a band outside the
@@ -47,75 +48,63 @@ final class Keyline {
         this.gap = limits.gap() * 1.1 * mm;
     }
 
-    boolean[] of(boolean[] mass, boolean[] dark, boolean[] light) {
-        if (Pixels.count(mass) == 0) {
-            return new boolean[mass.length];
+    Mask of(Mask mass, Mask dark, Mask light) {
+        if (mass.isEmpty()) {
+            return mass;
         }
-        boolean[] art = Pixels.or(dark, light);
-        boolean[] key = Pixels.and(labels.where(c -> c == Labels.OUTSIDE), Pixels.grown(art, w, width));
-        Distance to = Distance.to(art, w, key);
-        for (int i = 0; i < key.length; i++) {
-            key[i] = key[i] && mass[to.nearest(i)];
-        }
-        return pieces(clear(Pixels.or(key, between(mass)), mass, light));
+        Mask art = dark.or(light);
+        Mask band = labels.where(c -> c == Labels.OUTSIDE).and(art.grown(width));
+        Distance to = Distance.to(art, band);
+        Mask key = band.only(i -> mass.has(to.nearest(i)));
+        return pieces(clear(key.or(between(mass)), mass, light));
     }
 
     /** On the lighter of two masses that differ, along the other. */
-    private boolean[] between(boolean[] mass) {
-        boolean[] out = new boolean[mass.length];
+    private Mask between(Mask mass) {
+        Mask out = Mask.empty(mass.size(), mass.width());
         for (int c = 0; c < labels.colours().length; c++) {
             int own = c;
-            boolean[] mine = Pixels.minus(mass, labels.where(other -> other != own));
-            if (Pixels.count(mine) == 0) {
+            Mask mine = mass.and(labels.where(other -> other == own));
+            if (mine.isEmpty()) {
                 continue;
             }
-            boolean[] darker = Pixels.minus(mass, labels.where(other -> other < 0 || !differ.parts(own, other)));
-            if (Pixels.count(darker) == 0) {
+            Mask darker = mass.and(labels.where(other -> other >= 0 && differ.parts(own, other)));
+            if (darker.isEmpty()) {
                 continue;
             }
-            boolean[] near = Pixels.and(mine, Pixels.grown(darker, w, width));
-            Pixels.Parts parts = Pixels.parts(mine, w, true);
-            int[] eaten = new int[parts.areas().length];
-            for (int i = 0; i < mine.length; i++) {
-                if (near[i]) {
-                    eaten[parts.of()[i]]++;
-                }
-            }
-            for (int i = 0; i < mine.length; i++) {
-                out[i] |= near[i] && eaten[parts.of()[i]] <= EATEN * parts.areas()[parts.of()[i]];
-            }
+            out = out.or(eaten(mine, darker.grown(width), EATEN));
         }
         return out;
+    }
+
+    /** What another mask takes of the parts of a mask, but for parts of which it takes more than a share. */
+    static Mask eaten(Mask mine, Mask by, double share) {
+        Parts parts = mine.parts(true);
+        int[] eaten = new int[parts.areas().length];
+        Mask near = mine.and(by);
+        for (int i = near.next(0); i >= 0; i = near.next(i + 1)) {
+            eaten[parts.of()[i]]++;
+        }
+        return near.only(i -> eaten[parts.of()[i]] <= share * parts.areas()[parts.of()[i]]);
     }
 
     /** Without what comes too near to light parts that do not meet the mass there. */
-    private boolean[] clear(boolean[] key, boolean[] mass, boolean[] light) {
-        if (Pixels.count(light) == 0) {
+    private Mask clear(Mask key, Mask mass, Mask light) {
+        if (light.isEmpty()) {
             return key;
         }
-        boolean[] meeting = Pixels.and(light, Pixels.grown(mass, w, MEETS * mm));
-        boolean[] beside = Pixels.grown(meeting, w, 2 * (width + gap));
-        boolean[] close = Pixels.and(key, Pixels.grown(light, w, gap));
-        Distance toLight = Distance.to(light, w, close);
-        for (int i = 0; i < key.length; i++) {
-            close[i] = close[i] && !beside[toLight.nearest(i)];
-        }
-        boolean[] out = Pixels.opened(Pixels.minus(key, close), w, KEPT * width / 2 - 0.5);
-        Pixels.Parts pieces = Pixels.parts(out, w, true);
-        boolean[] left = pieces.touching(Pixels.grown(close, w, width));
+        Mask beside = light.and(mass.grown(MEETS * mm)).grown(2 * (width + gap));
+        Distance toLight = Distance.near(light);
+        Mask close = key.and(light.grown(gap)).only(i -> !beside.has(toLight.nearest(i)));
+        Mask out = key.minus(close).opened(KEPT * width / 2 - 0.5);
+        Parts pieces = out.parts(true);
+        boolean[] left = pieces.touching(close.grown(width));
         double[] lengths = pieces.lengths();
-        for (int i = 0; i < out.length; i++) {
-            out[i] &= pieces.of()[i] >= 0 && !(left[pieces.of()[i]] && lengths[pieces.of()[i]] < REST * mm);
-        }
-        return out;
+        return out.only(i -> !(left[pieces.of()[i]] && lengths[pieces.of()[i]] < REST * mm));
     }
 
-    private boolean[] pieces(boolean[] key) {
-        Pixels.Parts pieces = Pixels.parts(key, w, true);
-        boolean[] out = key.clone();
-        for (int i = 0; i < out.length; i++) {
-            out[i] &= pieces.of()[i] >= 0 && pieces.areas()[pieces.of()[i]] >= 2 * width * width;
-        }
-        return out;
+    private Mask pieces(Mask key) {
+        Parts pieces = key.parts(true);
+        return key.only(i -> pieces.areas()[pieces.of()[i]] >= 2 * width * width);
     }
 }

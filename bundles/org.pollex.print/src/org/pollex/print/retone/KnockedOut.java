@@ -9,7 +9,8 @@ package org.pollex.print.retone;
 import java.util.HashSet;
 import java.util.Set;
 import org.pollex.print.pixels.Distance;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 
 /**
  * Dark parts with the small light pieces that were knocked out of them given back: a ribbon that carries lettering is
@@ -31,38 +32,33 @@ final class KnockedOut {
      * @param inDark  distances to what is not dark
      * @param mm      pixels in a millimetre
      */
-    static boolean[] filled(boolean[] dark, boolean[] light, Distance inDark, int w, double mm) {
-        boolean[] closed = Pixels.closed(dark, w, WIDEST / 2 * mm);
-        boolean[] all = Pixels.or(dark, Pixels.and(closed, light));
-        boolean[] more = Pixels.minus(all, dark);
-        if (Pixels.count(more) == 0) {
+    static Mask filled(Mask dark, Mask light, Distance inDark, double mm) {
+        Mask more = dark.closed(WIDEST / 2 * mm).and(light).minus(dark);
+        if (more.isEmpty()) {
             return dark;
         }
-        Pixels.Parts parts = Pixels.parts(all, w, true);
-        Pixels.Parts pieces = Pixels.parts(more, w, true);
-        boolean[] takes = carriers(dark, parts, pieces, inDark, Distance.to(dark, w, more));
-        for (int i = 0; i < all.length; i++) {
-            all[i] = dark[i] || all[i] && takes[parts.of()[i]];
-        }
-        return all;
+        Parts parts = dark.or(more).parts(true);
+        boolean[] takes = carriers(dark, more, parts, inDark);
+        return dark.or(more.only(i -> takes[parts.of()[i]]));
     }
 
-    private static boolean[] carriers(boolean[] dark, Pixels.Parts parts, Pixels.Parts pieces, Distance inDark,
-            Distance inLight) {
+    private static boolean[] carriers(Mask dark, Mask more, Parts parts, Distance inDark) {
         int n = parts.areas().length;
+        Parts pieces = more.parts(true);
+        Distance inLight = Distance.to(dark, more);
         int[] darks = new int[n];
         double[] stout = new double[n];
         double[] wide = new double[n];
         Set<Long> held = new HashSet<>();
-        for (int i = 0; i < dark.length; i++) {
+        for (int i = dark.next(0); i >= 0; i = dark.next(i + 1)) {
             int p = parts.of()[i];
-            if (p >= 0 && dark[i]) {
-                darks[p]++;
-                stout[p] = Math.max(stout[p], inDark.at(i));
-            } else if (p >= 0) {
-                wide[p] = Math.max(wide[p], inLight.at(i));
-                held.add((long) p << Integer.SIZE | pieces.of()[i]);
-            }
+            darks[p]++;
+            stout[p] = Math.max(stout[p], inDark.at(i));
+        }
+        for (int i = more.next(0); i >= 0; i = more.next(i + 1)) {
+            int p = parts.of()[i];
+            wide[p] = Math.max(wide[p], inLight.at(i));
+            held.add((long) p << Integer.SIZE | pieces.of()[i]);
         }
         int[] count = new int[n];
         held.forEach(each -> count[(int) (each >> Integer.SIZE)]++);

@@ -14,10 +14,10 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.geometry.shape.Polygons;
-import org.pollex.geometry.width.WidthPlace;
 import org.pollex.print.ColourArea;
 import org.pollex.print.pixels.Labels;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 import org.pollex.print.pixels.Tracer;
 import org.pollex.print.polarity.Pictureness;
 
@@ -93,123 +93,113 @@ public final class OneLightInk {
     }
 
     private Geometry lines(IntPredicate shows) {
-        boolean[] light = labels.where(c -> c >= 0 && shows.test(c));
-        boolean[] dark = labels.where(c -> c >= 0 && !shows.test(c));
-        if (Pixels.count(dark) == 0) {
+        Mask light = labels.where(c -> c >= 0 && shows.test(c));
+        Mask dark = labels.where(c -> c >= 0 && !shows.test(c));
+        if (dark.isEmpty()) {
             return Polygons.empty();
         }
-        boolean[] outside = labels.where(c -> c == Labels.OUTSIDE);
+        Mask outside = labels.where(c -> c == Labels.OUTSIDE);
         DarkParts parts = new DarkParts(dark, light, outside, frame, limits);
-        boolean[] ink = Pixels.or(keyline(parts, dark, light), parts.free);
-        boolean[] meant = Pixels.minus(Pixels.not(ink), outside);
-        Geometry traced = Tracer.of(new PixelRepair(frame, limits, meant).repaired(ink), frame);
-        return new EdgeRepair(limits, traced).repaired();
+        return repaired(keyline(parts, dark, light).or(parts.free), outside).repaired();
     }
 
     private Retoned run() {
         double t = Threshold.of(labels);
-        boolean[] light = labels.where(c -> c >= 0 && labels.colours()[c].l() >= t);
-        boolean[] dark = labels.where(c -> c >= 0 && labels.colours()[c].l() < t);
-        boolean[] outside = labels.where(c -> c == Labels.OUTSIDE);
-        boolean[] ink = labels.ofOneColour() && Pixels.count(dark) > 0 ? oneColour(dark, light)
-                : parts(dark, light, outside);
-        boolean[] meant = Pixels.minus(Pixels.not(ink), outside);
-        Geometry traced = Tracer.of(new PixelRepair(frame, limits, meant).repaired(ink), frame);
-        Geometry area = new EdgeRepair(limits, traced).repaired();
-        List<WidthPlace> broken = EdgeRepair.broken(area, limits);
-        return new Retoned(area, t, done, broken);
+        Mask light = labels.where(c -> c >= 0 && labels.colours()[c].l() >= t);
+        Mask dark = labels.where(c -> c >= 0 && labels.colours()[c].l() < t);
+        Mask outside = labels.where(c -> c == Labels.OUTSIDE);
+        Mask ink = labels.ofOneColour() && !dark.isEmpty() ? oneColour(dark, light) : parts(dark, light, outside);
+        EdgeRepair edges = repaired(ink, outside);
+        return new Retoned(edges.repaired(), t, done, edges.broken());
     }
 
-    private boolean[] oneColour(boolean[] dark, boolean[] light) {
-        int w = frame.width();
-        if (Pictureness.of(dark, light, w).score() <= Pictureness.PICTURE) {
+    private EdgeRepair repaired(Mask ink, Mask outside) {
+        PixelRepair pixels = new PixelRepair(frame, limits, ink.not().minus(outside));
+        return new EdgeRepair(limits, Tracer.of(pixels.repaired(ink), frame));
+    }
+
+    private Mask oneColour(Mask dark, Mask light) {
+        if (Pictureness.of(dark, light).score() <= Pictureness.PICTURE) {
             done.add("The mark is of one colour without light and shade and prints as it is.");
             return dark;
         }
-        boolean[] badge = Pixels.closed(Pixels.or(dark, light), w, BADGE / frame.pixel());
-        Pixels.Parts around = Pixels.parts(Pixels.not(badge), w, false);
-        for (int i = 0; i < badge.length; i++) {
-            badge[i] |= around.of()[i] != around.of()[0];
-        }
-        boolean[] ring = Pixels.grown(badge, w, Math.max(BADGE_LINE, limits.keyline()) / frame.pixel());
+        Mask badge = dark.or(light).closed(BADGE / frame.pixel());
+        Parts around = badge.not().parts(false);
+        Mask filled = Mask.of(badge.size(), badge.width(), i -> around.of()[i] != around.of()[0]);
+        Mask ring = filled.grown(Math.max(BADGE_LINE, limits.keyline()) / frame.pixel());
         done.add("The mark has light and shade: its light parts print as a badge, with a line round it.");
-        return Pixels.minus(ring, dark);
+        return ring.minus(dark);
     }
 
-    private boolean[] parts(boolean[] dark, boolean[] light, boolean[] outside) {
-        boolean[] ink = parted(light);
-        if (Pixels.count(dark) == 0) {
+    private Mask parts(Mask dark, Mask light, Mask outside) {
+        Mask ink = parted(light);
+        if (dark.isEmpty()) {
             return ink;
         }
         DarkParts parts = new DarkParts(dark, light, outside, frame, limits);
         done.add("Light parts print, dark parts stay bare.");
-        if (style.grow() && Pixels.count(parts.inner) > 0) {
-            ink = Pixels.or(ink, parts.inner);
+        if (style.grow() && !parts.inner.isEmpty()) {
+            ink = ink.or(parts.inner);
             done.add("Light parts take half of the outlines round them.");
         }
-        boolean[] key = keyline(parts, dark, light);
-        if (Pixels.count(key) > 0) {
+        Mask key = keyline(parts, dark, light);
+        if (!key.isEmpty()) {
             done.add("A line is laid round dark masses that meet the ground or another dark.");
         }
-        if (Pixels.count(parts.free) > 0) {
+        if (!parts.free.isEmpty()) {
             done.add("Dark lines and lettering that stand free on the ground print light.");
         }
-        return Pixels.or(Pixels.or(ink, key), parts.free);
+        return ink.or(key).or(parts.free);
     }
 
-    private boolean[] keyline(DarkParts parts, boolean[] dark, boolean[] light) {
-        boolean[] round = switch (style.lines()) {
+    private Mask keyline(DarkParts parts, Mask dark, Mask light) {
+        Mask round = switch (style.lines()) {
             case MASSES -> parts.mass;
-            case EVERYWHERE -> Pixels.minus(dark, parts.free);
-            case NOWHERE -> new boolean[dark.length];
+            case EVERYWHERE -> dark.minus(parts.free);
+            case NOWHERE -> Mask.empty(dark.size(), dark.width());
         };
         return new Keyline(labels, limits, this::parts).of(round, dark, light);
     }
 
     /** Light parts with a bare gap, taken from the darker of two that differ; left whole where little would remain. */
-    private boolean[] parted(boolean[] light) {
-        int w = frame.width();
-        boolean[] out = light.clone();
-        boolean told = false;
-        for (int c = 0; c < labels.colours().length; c++) {
+    private Mask parted(Mask light) {
+        Mask out = light;
+        boolean[] meets = bordered(light);
+        for (int c = 0; c < meets.length; c++) {
             int own = c;
-            if (!borders(own, light)) {
-                continue;
-            }
-            boolean[] lighter = labels.where(other -> other >= 0 && parts(other, own));
-            boolean[] mine = labels.where(other -> other == own);
-            Pixels.Parts pieces = Pixels.parts(mine, w, true);
-            int[] eaten = new int[pieces.areas().length];
-            boolean[] near = Pixels.and(mine, Pixels.grown(lighter, w, limits.gap() * 1.1 / frame.pixel()));
-            for (int i = 0; i < mine.length; i++) {
-                eaten[Math.max(0, pieces.of()[i])] += near[i] ? 1 : 0;
-            }
-            for (int i = 0; i < mine.length; i++) {
-                int p = pieces.of()[i];
-                if (near[i] && eaten[p] <= EATEN * pieces.areas()[p]) {
-                    out[i] = false;
-                    told = true;
-                }
+            if (meets[own]) {
+                Mask lighter = labels.where(other -> other >= 0 && parts(other, own));
+                out = out.minus(Keyline.eaten(labels.where(other -> other == own),
+                        lighter.grown(limits.gap() * 1.1 / frame.pixel()), EATEN));
             }
         }
-        if (told) {
+        if (!out.equals(light)) {
             done.add("Light parts that differ are parted by a bare line.");
         }
         return out;
     }
 
-    private boolean borders(int own, boolean[] light) {
+    /** For each colour whether it touches, among light parts, one that is so much lighter. */
+    private boolean[] bordered(Mask light) {
+        int n = labels.colours().length;
+        boolean[][] touch = new boolean[n][n];
         int w = frame.width();
-        for (int i = 0; i + w < light.length; i++) {
+        int[] of = labels.of();
+        for (int i = 0; i + w < of.length; i++) {
             for (int k = i + 1; k <= i + w; k += w - 1) {
-                int a = labels.of()[i];
-                int b = labels.of()[k];
-                if (a != b && light[i] && light[k] && (a == own && parts(b, own) || b == own && parts(a, own))) {
-                    return true;
+                if (of[i] != of[k] && light.has(i) && light.has(k)) {
+                    touch[of[i]][of[k]] = true;
+                    touch[of[k]][of[i]] = true;
                 }
             }
         }
-        return false;
+        boolean[] meets = new boolean[n];
+        for (int own = 0; own < n; own++) {
+            for (int other = 0; other < n; other++) {
+                meets[own] |= touch[own][other] && parts(other, own);
+            }
+        }
+        return meets;
     }
 
     /** Whether a colour is so much lighter than another that they must not run together. */

@@ -8,8 +8,10 @@ package org.pollex.print.retone;
 
 import java.util.Arrays;
 import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.print.pixels.Axis;
 import org.pollex.print.pixels.Distance;
-import org.pollex.print.pixels.Pixels;
+import org.pollex.print.pixels.Mask;
+import org.pollex.print.pixels.Parts;
 
 /** Brings pixels of ink to the limits: slits that part something are widened, others filled, thin ink thickened. */
 final class PixelRepair {
@@ -21,117 +23,94 @@ final class PixelRepair {
     private static final double SHORT = 1.2;
     private static final double STOUT = 0.6;
 
-    private final int width;
     private final double line;
     private final double gap;
     private final double mm;
-    private final boolean[] meant;
+    private final Mask meant;
 
     /** @param meant bare places that part something and should stay */
-    PixelRepair(PixelGrid frame, RetoneLimits limits, boolean[] meant) {
-        this.width = frame.width();
+    PixelRepair(PixelGrid frame, RetoneLimits limits, Mask meant) {
         this.mm = 1 / frame.pixel();
         this.line = limits.line() * 1.06 * mm + 1;
         this.gap = limits.gap() * 1.06 * mm + 1;
         this.meant = meant;
     }
 
-    boolean[] repaired(boolean[] start) {
-        boolean[] ink = start;
+    Mask repaired(Mask start) {
+        Mask ink = start;
         for (int round = 0; round < ROUNDS; round++) {
-            boolean[] mended = thin(gaps(ink, round + 1 < ROUNDS));
-            if (Arrays.equals(ink, mended)) {
+            Mask mended = thin(gaps(ink, round + 1 < ROUNDS));
+            if (ink.equals(mended)) {
                 break;
             }
             ink = mended;
         }
-        ink = Pixels.opened(Pixels.closed(ink, width, gap / 2), width, line / 2);
-        return specks(ink);
+        return specks(ink.closed(gap / 2).opened(line / 2));
     }
 
-    private boolean[] gaps(boolean[] ink, boolean widen) {
-        boolean[] narrow = Pixels.minus(Pixels.closed(ink, width, gap / 2), ink);
-        if (Pixels.count(narrow) == 0) {
+    private Mask gaps(Mask ink, boolean widen) {
+        Mask narrow = ink.closed(gap / 2).minus(ink);
+        if (narrow.isEmpty()) {
             return ink;
         }
-        boolean[] axis = Pixels.axis(Pixels.not(ink), width, narrow);
-        Pixels.Parts parts = Pixels.parts(narrow, width, true);
+        Mask axis = Axis.of(ink.not(), narrow);
+        Parts parts = narrow.parts(true);
         double[] lengths = parts.lengths();
         boolean[] keep = parts.touching(meant);
-        boolean[] out = ink.clone();
-        boolean[] middle = new boolean[ink.length];
-        for (int i = 0; i < ink.length; i++) {
-            if (narrow[i]) {
-                int p = parts.of()[i];
-                if (widen && keep[p] && meant[i] && lengths[p] >= LONG * mm) {
-                    middle[i] = axis[i];
-                } else {
-                    out[i] = true;
-                }
-            }
-        }
-        return Pixels.count(middle) == 0 ? out : Pixels.minus(out, Pixels.grown(middle, width, gap / 2));
+        Mask stays = narrow.and(meant).only(i -> {
+            int p = parts.of()[i];
+            return widen && keep[p] && lengths[p] >= LONG * mm;
+        });
+        Mask out = ink.or(narrow.minus(stays));
+        Mask middle = axis.and(stays);
+        return middle.isEmpty() ? out : out.minus(middle.grown(gap / 2));
     }
 
-    private boolean[] thin(boolean[] ink) {
-        boolean[] stout = Pixels.opened(ink, width, line / 2);
-        boolean[] rest = Pixels.minus(ink, stout);
-        if (Pixels.count(rest) == 0) {
+    private Mask thin(Mask ink) {
+        Mask stout = ink.opened(line / 2);
+        Mask rest = ink.minus(stout);
+        if (rest.isEmpty()) {
             return ink;
         }
-        Pixels.Parts parts = Pixels.parts(rest, width, true);
-        Pixels.Parts whole = Pixels.parts(ink, width, true);
+        Parts parts = rest.parts(true);
+        Parts whole = ink.parts(true);
         double[] lengths = parts.lengths();
         boolean[] bridge = bridges(rest, stout, parts);
-        boolean[] axis = Pixels.axis(ink, width, rest);
-        boolean[] out = ink.clone();
-        boolean[] middle = new boolean[ink.length];
-        for (int i = 0; i < ink.length; i++) {
-            if (rest[i]) {
-                int p = parts.of()[i];
-                boolean alone = parts.areas()[p] > 0.9 * whole.areas()[whole.of()[i]];
-                boolean bar = lengths[p] >= SHORT * line && parts.areas()[p] >= STOUT * line * lengths[p];
-                if (bridge[p] || bar || lengths[p] >= STUB * mm || alone && lengths[p] >= line) {
-                    middle[i] = axis[i];
-                } else {
-                    out[i] = false;
-                }
-            }
-        }
-        return Pixels.count(middle) == 0 ? out : Pixels.or(out, Pixels.grown(middle, width, line / 2));
+        Mask axis = Axis.of(ink, rest);
+        Mask stays = rest.only(i -> {
+            int p = parts.of()[i];
+            boolean alone = parts.areas()[p] > 0.9 * whole.areas()[whole.of()[i]];
+            boolean bar = lengths[p] >= SHORT * line && parts.areas()[p] >= STOUT * line * lengths[p];
+            return bridge[p] || bar || lengths[p] >= STUB * mm || alone && lengths[p] >= line;
+        });
+        Mask out = stout.or(stays);
+        Mask middle = axis.and(stays);
+        return middle.isEmpty() ? out : out.or(middle.grown(line / 2));
     }
 
     /** Whether each thin piece joins stout ink at two places: the bar of a letter, which must not be cut off. */
-    private boolean[] bridges(boolean[] rest, boolean[] stout, Pixels.Parts pieces) {
-        boolean[] contact = Pixels.and(stout, Pixels.grown(rest, width, 1.5));
-        Distance to = Distance.to(rest, width, contact);
-        Pixels.Parts contacts = Pixels.parts(contact, width, true);
+    private static boolean[] bridges(Mask rest, Mask stout, Parts pieces) {
+        Distance to = Distance.near(rest);
+        Mask contact = stout.and(rest.grown(1.5));
+        Parts contacts = contact.parts(true);
         int[] first = new int[pieces.areas().length];
         Arrays.fill(first, -1);
         boolean[] out = new boolean[first.length];
-        for (int i = 0; i < contact.length; i++) {
-            if (contact[i]) {
-                int p = pieces.of()[to.nearest(i)];
-                out[p] |= first[p] >= 0 && first[p] != contacts.of()[i];
-                first[p] = contacts.of()[i];
-            }
+        for (int i = contact.next(0); i >= 0; i = contact.next(i + 1)) {
+            int p = pieces.of()[to.nearest(i)];
+            out[p] |= first[p] >= 0 && first[p] != contacts.of()[i];
+            first[p] = contacts.of()[i];
         }
         return out;
     }
 
-    private boolean[] specks(boolean[] ink) {
-        boolean[] out = ink.clone();
-        drop(out, ink, false, 1.3 * line * line);
-        drop(out, Pixels.not(out), true, 1.3 * gap * gap);
-        return out;
+    private Mask specks(Mask ink) {
+        Mask kept = ink.minus(small(ink, true, 1.3 * line * line));
+        return kept.or(small(kept.not(), false, 1.3 * gap * gap));
     }
 
-    private void drop(boolean[] out, boolean[] set, boolean to, double least) {
-        Pixels.Parts parts = Pixels.parts(set, width, !to);
-        for (int i = 0; i < out.length; i++) {
-            if (set[i] && parts.areas()[parts.of()[i]] < least) {
-                out[i] = to;
-            }
-        }
+    private static Mask small(Mask set, boolean corners, double least) {
+        Parts parts = set.parts(corners);
+        return set.only(i -> parts.areas()[parts.of()[i]] < least);
     }
 }
