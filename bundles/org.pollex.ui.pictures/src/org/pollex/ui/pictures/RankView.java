@@ -174,7 +174,8 @@ public final class RankView extends ViewPart {
             }
             if (!table.isDisposed()) {
                 table.getDisplay().asyncExec(() -> {
-                    if (!table.isDisposed() && !monitor.isCanceled()) {
+                    // one that had ended when it was cancelled does not know
+                    if (!table.isDisposed() && shown == known) {
                         ranking = ranked;
                         drawn.clear();
                         drawn.addAll(pictures);

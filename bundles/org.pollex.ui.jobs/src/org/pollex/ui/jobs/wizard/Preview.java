@@ -41,6 +41,7 @@ final class Preview {
     private final Canvas canvas;
     private final Consumer<String> told;
     private Image image;
+    private int asked;
     private Job job;
     private String words = "";
 
@@ -62,6 +63,7 @@ final class Preview {
     /** Draws what is chosen now. */
     void show(Choice choice) {
         stop();
+        int now = ++asked;
         if (!choice.specified() || choice.job().isEmpty()) {
             return;
         }
@@ -76,10 +78,10 @@ final class Preview {
                 Printed printed = new DesignMaker(Studio.session(file.getParent())).preview(file, order);
                 BufferedImage picture = MaterialPicture.of(printed, options(printed, size).on(backdrop));
                 if (!monitor.isCanceled()) {
-                    Work.later(() -> shown(monitor.isCanceled(), Optional.of(picture), ""));
+                    Work.later(() -> shown(now, Optional.of(picture), ""));
                 }
             } catch (Refusal e) {
-                Work.later(() -> shown(monitor.isCanceled(), Optional.empty(), Work.sentence(e)));
+                Work.later(() -> shown(now, Optional.empty(), Work.sentence(e)));
             }
             return Status.OK_STATUS;
         });
@@ -95,8 +97,9 @@ final class Preview {
         return PictureOptions.of(Math.max(PictureOptions.DPI_MIN, Math.min(dpi, PictureOptions.DPI_MAX)));
     }
 
-    private void shown(boolean late, Optional<BufferedImage> picture, String trouble) {
-        if (late || canvas.isDisposed()) {
+    private void shown(int ask, Optional<BufferedImage> picture, String trouble) {
+        // one that had ended when it was cancelled does not know that it is late
+        if (ask != asked || canvas.isDisposed()) {
             return;
         }
         drop();
