@@ -22,6 +22,7 @@ import org.pollex.artwork.ArtException;
 import org.pollex.artwork.ArtReaders;
 import org.pollex.artwork.ArtSource;
 import org.pollex.artwork.ReadLimits;
+import org.pollex.model.catalogue.Catalogue;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
@@ -120,6 +121,11 @@ public final class Suite {
             all = all.with(ModelFiles.CATALOGUES.load(file));
         }
         return new Suite(contributions, all, problems, runner);
+    }
+
+    /** The same suite with a catalogue over those it has. */
+    public Suite with(Catalogue over) {
+        return new Suite(contributions, catalogues.with(over), problems, runner);
     }
 
     /**

@@ -69,15 +69,11 @@ class RetoneTest {
         Window.idle();
     }
 
-    private interface Steps {
-        void in(Shell shell) throws Exception;
-    }
-
     /** Opens the wizard from the menu's command and goes on with the journey inside its event loop. */
-    private static void inWizard(Steps steps) throws Exception {
+    private static void inWizard(Widgets.Steps steps) throws Exception {
         Throwable[] failure = new Throwable[1];
         boolean[] over = new boolean[1];
-        whenOpen(System.currentTimeMillis() + SLOW, shell -> {
+        Widgets.whenOpen(TITLE, SLOW, shell -> {
             try {
                 steps.in(shell);
             } catch (Throwable e) {
@@ -92,21 +88,6 @@ class RetoneTest {
         if (failure[0] != null) {
             throw new AssertionError(failure[0].getMessage(), failure[0]);
         }
-    }
-
-    /** Looks for the wizard now and then without an event loop of its own: the wizard brings one. */
-    private static void whenOpen(long end, Steps then) {
-        Window.display().timerExec(50, () -> {
-            if (Widgets.dialog(TITLE).isPresent()) {
-                try {
-                    then.in(Widgets.dialog(TITLE).get());
-                } catch (Exception e) {
-                    throw new AssertionError(e);
-                }
-            } else if (System.currentTimeMillis() < end) {
-                whenOpen(end, then);
-            }
-        });
     }
 
     private static boolean drawn(Shell shell) {
@@ -262,7 +243,7 @@ class RetoneTest {
     private static void opens(Runnable opening) {
         boolean[] same = new boolean[1];
         boolean[] over = new boolean[1];
-        whenOpen(System.currentTimeMillis() + SLOW, shell -> {
+        Widgets.whenOpen(TITLE, SLOW, shell -> {
             Table materials = Widgets.all(shell, Table.class).get(0);
             same[0] = materials.getSelection()[0].getText().equals("Solid black");
             over[0] = true;

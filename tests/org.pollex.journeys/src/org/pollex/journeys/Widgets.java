@@ -98,4 +98,33 @@ final class Widgets {
         item.getParent().notifyListeners(SWT.Expand, event);
         item.setExpanded(true);
     }
+
+    /** What a journey does inside a dialog. */
+    interface Steps {
+        void in(Shell shell) throws Exception;
+    }
+
+    /**
+     * Goes on in a dialog once it is open. Looks for it now and then without an event loop of its own: a dialog brings
+     * one, and whoever waits in a loop beneath it waits until it is closed.
+     *
+     * @param longest  milliseconds after which it is not looked for any more
+     */
+    static void whenOpen(String title, long longest, Steps then) {
+        long end = System.currentTimeMillis() + longest;
+        Window.display().timerExec(50, new Runnable() {
+            @Override
+            public void run() {
+                if (dialog(title).isPresent()) {
+                    try {
+                        then.in(dialog(title).get());
+                    } catch (Exception e) {
+                        throw new AssertionError(e);
+                    }
+                } else if (System.currentTimeMillis() < end) {
+                    Window.display().timerExec(50, this);
+                }
+            }
+        });
+    }
 }

@@ -24,7 +24,8 @@ import org.pollex.rules.CheckEntry;
 /** All pages of help: those written, one of all installed checks, one of all keys. */
 public final class HelpPages {
 
-    private static final String[] WRITTEN = {"start", "placing", "review", "pictures", "retone", "inks", "safety"};
+    private static final String[] WRITTEN = {"start", "placing", "review", "pictures", "retone", "inks", "swatches",
+        "safety"};
 
     private HelpPages() {
     }

@@ -44,8 +44,8 @@ final class DesignForm {
         form.heading("Inks");
         for (Ink ink : session.suite().catalogues().inks()) {
             if (ink.getKind() != InkKind.PROCESS) {
-                form.check(name(ink), () -> design.getInks().contains(ink.getId()), on -> ink(form, session, ink, on,
-                        trouble));
+                form.check(EntryNames.title(ink), () -> design.getInks().contains(ink.getId()),
+                        on -> ink(form, session, ink, on, trouble));
             }
         }
     }
@@ -71,13 +71,7 @@ final class DesignForm {
     private static void entry(Form form, String name, List<? extends Entry> entries, Supplier<String> present,
             Consumer<String> take) {
         List<String> ids = entries.stream().map(Entry::getId).toList();
-        form.choice(name, entries.stream().map(DesignForm::name).toList(), () -> ids.indexOf(present.get()),
+        form.choice(name, entries.stream().map(EntryNames::title).toList(), () -> ids.indexOf(present.get()),
                 index -> take.accept(ids.get(index)));
-    }
-
-    /** The name of an entry as it stands in a list, with a capital. */
-    static String name(Entry entry) {
-        String name = EntryNames.of(entry);
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 }

@@ -35,6 +35,7 @@ import org.pollex.model.design.PlainShape;
 import org.pollex.model.design.Side;
 import org.pollex.model.design.TextLine;
 import org.pollex.model.design.UnknownMark;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.PrintedSide;
 
@@ -165,7 +166,7 @@ final class MarkForm {
 
     private String inkName(String id) {
         return id.equals(ColourMatch.BARE) ? "Bare material"
-                : session.suite().catalogues().ink(id).map(DesignForm::name).orElse(id);
+                : session.suite().catalogues().ink(id).map(EntryNames::title).orElse(id);
     }
 
     private void art(Placement placement) {

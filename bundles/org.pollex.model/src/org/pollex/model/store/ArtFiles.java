@@ -51,6 +51,19 @@ public final class ArtFiles {
      * @throws StoreException when the file cannot be read or the copy cannot be written; nothing half-written is left
      */
     public static ArtFile adopt(Path design, Path art) throws StoreException {
+        return adopt(design.toAbsolutePath().resolveSibling(FOLDER), FOLDER + "/", art);
+    }
+
+    /**
+     * The same for a picture that belongs to a catalogue: the copy lies beside the catalogue itself.
+     *
+     * @param catalogue  path of the catalogue, which need not be there yet; its folder must be
+     */
+    public static ArtFile adoptBeside(Path catalogue, Path picture) throws StoreException {
+        return adopt(catalogue.toAbsolutePath().getParent(), "", picture);
+    }
+
+    private static ArtFile adopt(Path folder, String prefix, Path art) throws StoreException {
         if (Files.isDirectory(art)) {
             throw new StoreException(Reason.NOT_A_FILE, art.toString(), "this is a folder; name a file of art.");
         }
@@ -62,10 +75,9 @@ public final class ArtFiles {
             throw new StoreException(Reason.NOT_A_FILE, art.toString(),
                     "this is a device or pipe, not a file; name a file of art.");
         }
-        Path folder = design.toAbsolutePath().resolveSibling(FOLDER);
         try {
-            Optional<ArtFile> own = own(folder, art);
-            return own.isPresent() ? own.get() : copy(folder, art);
+            Optional<ArtFile> own = own(folder, prefix, art);
+            return own.isPresent() ? own.get() : copy(folder, prefix, art);
         } catch (IOException e) {
             throw new StoreException(Reason.NOT_WRITTEN, folder, "the copy of "
                     + Quoted.of(art.getFileName().toString()) + " cannot be written (" + SafeFile.reason(e)
@@ -146,24 +158,24 @@ public final class ArtFiles {
     }
 
     /** A file that lies in the art folder already stays where it is. */
-    private static Optional<ArtFile> own(Path folder, Path art) throws StoreException, IOException {
+    private static Optional<ArtFile> own(Path folder, String prefix, Path art) throws StoreException, IOException {
         if (!Files.isDirectory(folder) || !art.toRealPath().startsWith(folder.toRealPath())) {
             return Optional.empty();
         }
         Path below = folder.toRealPath().relativize(art.toRealPath());
-        List<String> parts = new ArrayList<>(List.of(FOLDER));
+        List<String> parts = new ArrayList<>();
         below.forEach(part -> parts.add(part.toString()));
-        return Optional.of(new ArtFile(String.join("/", parts), sha256(art)));
+        return Optional.of(new ArtFile(prefix + String.join("/", parts), sha256(art)));
     }
 
-    private static ArtFile copy(Path folder, Path art) throws IOException, StoreException {
+    private static ArtFile copy(Path folder, String prefix, Path art) throws IOException, StoreException {
         boolean fresh = !Files.isDirectory(folder);
         if (fresh) {
             Files.createDirectory(folder);
         }
         boolean done = false;
         try {
-            ArtFile copied = copyInto(folder, art);
+            ArtFile copied = copyInto(folder, prefix, art);
             done = true;
             return copied;
         } finally {
@@ -182,7 +194,7 @@ public final class ArtFiles {
         }
     }
 
-    private static ArtFile copyInto(Path folder, Path art) throws IOException, StoreException {
+    private static ArtFile copyInto(Path folder, String prefix, Path art) throws IOException, StoreException {
         String wanted = Names.portable(art.getFileName().toString(), NAME_MAX);
         for (Path leftover : SideNames.leftovers(folder.resolve(wanted))) {
             DISK.delete(leftover);
@@ -196,7 +208,7 @@ public final class ArtFiles {
                 if (taken.isPresent()) {
                     Path present = folder.resolve(taken.get());
                     if (Files.isRegularFile(present) && sha256(present).equals(sha256)) {
-                        return new ArtFile(FOLDER + "/" + taken.get(), sha256);
+                        return new ArtFile(prefix + taken.get(), sha256);
                     }
                     continue;
                 }
@@ -208,7 +220,7 @@ public final class ArtFiles {
                     continue;
                 }
                 DISK.flushFolder(folder);
-                return new ArtFile(FOLDER + "/" + name, sha256);
+                return new ArtFile(prefix + name, sha256);
             }
         } finally {
             Files.deleteIfExists(saving);

@@ -6,6 +6,7 @@
  */
 package org.pollex.model.store;
 
+import java.util.Locale;
 import org.pollex.model.catalogue.Entry;
 
 /** What people call an entry of a catalogue. */
@@ -17,5 +18,12 @@ public final class EntryNames {
     /** Its name, or its id when it has none. */
     public static String of(Entry entry) {
         return entry.getName() == null || entry.getName().isBlank() ? entry.getId() : entry.getName();
+    }
+
+    /** The same as it begins a line, with a capital. */
+    public static String title(Entry entry) {
+        String name = of(entry);
+        int first = name.offsetByCodePoints(0, 1);
+        return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
     }
 }

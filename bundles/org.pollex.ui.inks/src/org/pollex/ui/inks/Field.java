@@ -26,10 +26,10 @@ import org.pollex.colour.Srgb;
  *
  * @param <T> what the field holds
  */
-final class Field<T> {
+public final class Field<T> {
 
     /** Columns of the form. */
-    static final int COLUMNS = 3;
+    public static final int COLUMNS = 3;
 
     private static final int CHIP = 40;
     private static final int WIDTH = 150;
@@ -48,7 +48,7 @@ final class Field<T> {
      * @param reading  makes the value of the text, or throws IllegalArgumentException with a sentence
      * @param typed    runs after every change that a person makes
      */
-    Field(Composite form, String name, String tip, Function<String, T> reading, Runnable typed) {
+    public Field(Composite form, String name, String tip, Function<String, T> reading, Runnable typed) {
         this.name = name.replace("&", "");
         this.reading = reading;
         new Label(form, SWT.NONE).setText(name + ":");
@@ -86,21 +86,23 @@ final class Field<T> {
         return field;
     }
 
-    Text text() {
+    /** Its text. */
+    public Text text() {
         return text;
     }
 
-    String name() {
+    /** Its words, without the mnemonic. */
+    public String name() {
         return name;
     }
 
     /** What is wrong with the text; empty when it can be used. */
-    String complaint() {
+    public String complaint() {
         return said;
     }
 
     /** The value; empty while the text cannot be used. */
-    Optional<T> known() {
+    public Optional<T> known() {
         try {
             return Optional.of(reading.apply(text.getText()));
         } catch (IllegalArgumentException e) {
@@ -109,7 +111,7 @@ final class Field<T> {
     }
 
     /** Shows a value in place of what is there, without telling of it. */
-    void show(String value) {
+    public void show(String value) {
         if (!text.getText().equals(value)) {
             showing = true;
             text.setText(value);
@@ -132,7 +134,7 @@ final class Field<T> {
     }
 
     /** Puts a sentence below the field; none when empty. */
-    void say(String sentence) {
+    public void say(String sentence) {
         if (!said.equals(sentence)) {
             said = sentence;
             complaint.setText(sentence.isEmpty() ? "" : "\u26A0 " + sentence.replace("&", "&&"));

@@ -7,9 +7,7 @@
 package org.pollex.ui.inks;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.commands.CommandStack;
@@ -66,7 +64,7 @@ final class InkBook {
 
     /** Inks from elsewhere that the file does not replace. */
     List<Ink> others() {
-        Set<String> ids = ids(own());
+        Set<String> ids = EntryIds.of(own());
         return around.inks().stream().filter(each -> !ids.contains(each.getId())).toList();
     }
 
@@ -110,7 +108,9 @@ final class InkBook {
 
     private Ink put(Ink ink, String name, int index) {
         ink.setName(name);
-        ink.setId(id(name));
+        Set<String> taken = EntryIds.of(own(), around.inks());
+        taken.addAll(RESERVED);
+        ink.setId(EntryIds.free(name, "ink", taken));
         history.execute(new AddInkCommand(opened.model(), ink, index));
         return ink;
     }
@@ -124,26 +124,6 @@ final class InkBook {
         if (isOwn(ink) && !values.equals(ChangeInkCommand.Values.of(ink))) {
             history.execute(new ChangeInkCommand(label, ink, values));
         }
-    }
-
-    /** An id that no ink has yet, made of the letters and digits of a name. */
-    private String id(String name) {
-        String bare = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        String stem = bare.isEmpty() ? "ink" : bare;
-        Set<String> taken = new HashSet<>(RESERVED);
-        taken.addAll(ids(own()));
-        taken.addAll(ids(around.inks()));
-        String id = stem;
-        for (int i = 2; taken.contains(id); i++) {
-            id = stem + "-" + i;
-        }
-        return id;
-    }
-
-    private static Set<String> ids(List<Ink> inks) {
-        Set<String> ids = new HashSet<>();
-        inks.forEach(each -> ids.add(each.getId()));
-        return ids;
     }
 
     /**

@@ -6,7 +6,7 @@
  */
 /**
  * Ways out of findings that ask the person first, contributed by whoever has one: where they are listed nothing is
- * known of those who bring them. {@link org.pollex.ui.wayout.WaysOut} is the way in. Remedies that need no question do not
- * belong here; they are fixes of the finding itself.
+ * known of those who bring them. {@link org.pollex.ui.wayout.WaysOut} is the way in. Remedies that need no question do
+ * not belong here; they are fixes of the finding itself.
  */
 package org.pollex.ui.wayout;

@@ -6,13 +6,9 @@
  */
 package org.pollex.ui.inks.command;
 
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IResource;
@@ -21,8 +17,6 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IPath;
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -32,11 +26,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.ide.IDE;
 import org.pollex.markers.StudioProject;
-import org.pollex.model.catalogue.Catalogue;
-import org.pollex.model.catalogue.CatalogueFactory;
-import org.pollex.model.store.ModelFiles;
 import org.pollex.model.store.StoreException;
-import org.pollex.rules.wear.Calibration;
 
 /**
  * Opens the catalogue of the studio, in the folder of its jobs; with {@code here}, the one in the folder of the
@@ -44,8 +34,6 @@ import org.pollex.rules.wear.Calibration;
  * made, which changes nothing for any design.
  */
 public final class OpenInks extends AbstractHandler implements IExecutableExtension {
-
-    private static final String ENDING = "catalogue";
 
     private boolean here;
 
@@ -64,7 +52,8 @@ public final class OpenInks extends AbstractHandler implements IExecutableExtens
         Display display = window.getShell().getDisplay();
         Job opening = Job.create("Opening the inks", monitor -> {
             try {
-                IFile file = file(job.isPresent() ? job.get() : StudioProject.open(monitor).project(), monitor);
+                IFile file = StudioFile.made(job.isPresent() ? job.get() : StudioProject.open(monitor).project(),
+                        monitor);
                 display.asyncExec(() -> edit(window, file));
                 return Status.OK_STATUS;
             } catch (StoreException e) {
@@ -85,36 +74,6 @@ public final class OpenInks extends AbstractHandler implements IExecutableExtens
             at = at.getParent();
         }
         return at instanceof IFolder folder ? Optional.of(folder) : Optional.empty();
-    }
-
-    private static IFile file(IContainer folder, IProgressMonitor monitor) throws CoreException, StoreException {
-        folder.refreshLocal(IResource.DEPTH_ONE, monitor);
-        IFile file = folder.getFile(IPath.fromOSString("studio." + ENDING));
-        Optional<IFile> there = file.exists() ? Optional.of(file) : Arrays.stream(folder.members())
-                .filter(IFile.class::isInstance).map(IFile.class::cast).filter(OpenInks::holdsInks)
-                .min(Comparator.comparing(IFile::getName));
-        if (there.isPresent()) {
-            return there.get();
-        }
-        Path path = file.getLocation().toPath();
-        Catalogue empty = CatalogueFactory.eINSTANCE.createCatalogue();
-        empty.setName(folder.getType() == IResource.PROJECT ? "The studio's own" : "Of the job " + folder.getName());
-        ModelFiles.CATALOGUES.create(empty, path);
-        file.refreshLocal(IResource.DEPTH_ZERO, monitor);
-        return file;
-    }
-
-    /** Whether a file is a catalogue that has inks; a studio may keep other entries in files of their own. */
-    private static boolean holdsInks(IFile file) {
-        if (!ENDING.equals(file.getFileExtension()) || file.getName().startsWith(".")) {
-            return false;
-        }
-        try {
-            return !ModelFiles.CATALOGUES.load(file.getLocation().toPath()).getInks().isEmpty();
-        } catch (StoreException e) {
-            // what cannot be read is told wherever it is used
-            return false;
-        }
     }
 
     private static void edit(IWorkbenchWindow window, IFile file) {

@@ -33,7 +33,7 @@ import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.print.Printed;
 import org.pollex.ui.ScreenImages;
-import org.pollex.ui.jobs.wizard.Swatches;
+import org.pollex.ui.Swatches;
 import org.pollex.ui.jobs.work.Studio;
 import org.pollex.ui.jobs.work.Work;
 

@@ -25,12 +25,12 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
+import org.pollex.model.store.EntryNames;
 import org.pollex.print.retone.RetoneStyle;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.Swatches;
 import org.pollex.ui.jobs.wizard.InkChips;
 import org.pollex.ui.jobs.wizard.PictureRows;
-import org.pollex.ui.jobs.wizard.ProductPage;
-import org.pollex.ui.jobs.wizard.Swatches;
 
 /** Material, ink, style and name of a sibling, with the pictures of what it replaces and of what it is. */
 final class RetonePage extends WizardPage {
@@ -129,7 +129,7 @@ final class RetonePage extends WizardPage {
         int backdrop = ScreenImages.rgb(material.getBackground());
         int rim = ScreenImages.rgb(material.getForeground());
         for (Material each : choice.materials()) {
-            new TableItem(material, SWT.NONE).setText(ProductPage.title(each));
+            new TableItem(material, SWT.NONE).setText(EntryNames.title(each));
             swatches.add(() -> Optional.of(new InkChips(each, CHIP_WIDTH, CHIP_HEIGHT, backdrop, rim).bare()));
         }
         new PictureRows(material).draw(swatches);
@@ -137,7 +137,7 @@ final class RetonePage extends WizardPage {
         material.showSelection();
         new TableItem(ink, SWT.NONE).setText(choice.usualInk());
         for (Ink each : choice.inks()) {
-            new TableItem(ink, SWT.NONE).setText(ProductPage.title(each));
+            new TableItem(ink, SWT.NONE).setText(EntryNames.title(each));
         }
         ink.select(0);
         apart.setEnabled(choice.severalInks());

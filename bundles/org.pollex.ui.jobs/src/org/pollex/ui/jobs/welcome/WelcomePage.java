@@ -37,7 +37,7 @@ import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Product;
 import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
-import org.pollex.ui.jobs.wizard.Swatches;
+import org.pollex.ui.Swatches;
 import org.pollex.ui.jobs.wizard.Wizards;
 import org.pollex.ui.jobs.work.SampleSteps;
 import org.pollex.ui.jobs.work.Work;

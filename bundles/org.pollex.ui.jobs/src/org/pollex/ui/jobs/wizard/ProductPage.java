@@ -29,6 +29,7 @@ import org.pollex.model.catalogue.Product;
 import org.pollex.model.store.EntryNames;
 import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.Swatches;
 import org.pollex.ui.JobNames;
 import org.pollex.ui.jobs.work.Studio;
 
@@ -113,7 +114,7 @@ public final class ProductPage extends WizardPage {
         family.removeAll();
         family.add("All families");
         for (Family each : suite.catalogues().families()) {
-            family.add(title(each));
+            family.add(EntryNames.title(each));
         }
         family.select(0);
         fill();
@@ -130,7 +131,7 @@ public final class ProductPage extends WizardPage {
         String material = suite.catalogues().materials().get(0).getId();
         for (Product each : shown) {
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(title(each) + (each.getDescription() == null ? "" : "\n" + each.getDescription()));
+            item.setText(EntryNames.title(each) + (each.getDescription() == null ? "" : "\n" + each.getDescription()));
             pictures.add(() -> Swatches.item(suite, each.getId(), material, true, PICTURE, backdrop));
         }
         rows.draw(pictures);
@@ -144,12 +145,5 @@ public final class ProductPage extends WizardPage {
 
     private void check() {
         setPageComplete(choice.suite().isPresent() && table.getSelectionIndex() >= 0);
-    }
-
-    /** A name as it begins a line. */
-    public static String title(Entry entry) {
-        String name = EntryNames.of(entry);
-        int first = name.offsetByCodePoints(0, 1);
-        return name.substring(0, first).toUpperCase(java.util.Locale.ROOT) + name.substring(first);
     }
 }

@@ -26,8 +26,10 @@ import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.InkKind;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
+import org.pollex.model.store.EntryNames;
 import org.pollex.rules.Suite;
 import org.pollex.ui.ScreenImages;
+import org.pollex.ui.Swatches;
 
 /** What it is made of, how it is printed, and in which inks. */
 final class StockPage extends WizardPage {
@@ -115,15 +117,15 @@ final class StockPage extends WizardPage {
                 .filter(each -> each.getKind() != InkKind.PROCESS && each.getLab() != null)
                 .sorted(Comparator.comparing(each -> each.getKind() != InkKind.WHITE)).toList();
         method.removeAll();
-        methods.forEach(each -> method.add(ProductPage.title(each)));
+        methods.forEach(each -> method.add(EntryNames.title(each)));
         method.select(0);
         material.removeAll();
         ink.removeAll();
         for (Material each : materials) {
-            new TableItem(material, SWT.NONE).setText(ProductPage.title(each));
+            new TableItem(material, SWT.NONE).setText(EntryNames.title(each));
         }
         for (Ink each : inks) {
-            new TableItem(ink, SWT.NONE).setText(ProductPage.title(each));
+            new TableItem(ink, SWT.NONE).setText(EntryNames.title(each));
         }
         material.select(0);
         choice.material(materials.get(0).getId());

@@ -4,7 +4,7 @@
  * Eclipse Public License 2.0, available at https://www.eclipse.org/legal/epl-2.0/
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.pollex.ui.jobs.wizard;
+package org.pollex.ui;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -42,22 +42,38 @@ public final class Swatches {
      */
     public static Optional<BufferedImage> item(Suite suite, String product, String material, boolean zones, int height,
             int backdrop) {
+        try {
+            Printed printed = bare(suite, product, material);
+            Item item = printed.item();
+            return Optional.of(square(front(printed, height / (Math.max(item.width(), item.height()) + ROOM), zones,
+                    backdrop), height, backdrop));
+        } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The first face of what is printed, {@code scale} pixels a mm, with some room round it. */
+    public static BufferedImage front(Printed printed, double scale, boolean zones, int backdrop) {
+        PictureOptions options = PictureOptions.of(Math.max(PictureOptions.DPI_MIN,
+                (int) Math.round(scale * MM_PER_INCH))).on(backdrop);
+        return face(MaterialPicture.of(printed, options.withZones(zones)), printed.item(), options.scale(), 0);
+    }
+
+    /**
+     * A product of a material with nothing on it.
+     *
+     * @throws PrintException when a catalogue lacks one of them
+     * @throws ItemException  when the product cannot be built
+     */
+    public static Printed bare(Suite suite, String product, String material)
+            throws PrintException, ItemException, ArtException {
         Design design = DesignFactory.eINSTANCE.createDesign();
         design.setProduct(product);
         design.setMaterial(material);
         design.setMethod(suite.catalogues().methods().get(0).getId());
-        try {
-            Printed printed = suite.printer(design, placement -> {
-                throw new ArtException("", "an empty design has no art");
-            }, new ShippedLettering()).print(design);
-            Item item = printed.item();
-            double scale = height / (Math.max(item.width(), item.height()) + ROOM);
-            PictureOptions options = PictureOptions.of((int) Math.round(scale * MM_PER_INCH)).on(backdrop);
-            return Optional.of(square(face(MaterialPicture.of(printed, options.withZones(zones)), item,
-                    options.scale(), 0), height, backdrop));
-        } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return suite.printer(design, placement -> {
+            throw new ArtException("", "an empty design has no art");
+        }, new ShippedLettering()).print(design);
     }
 
     /**
