@@ -18,8 +18,12 @@ import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -40,6 +44,7 @@ import org.pollex.model.job.Job;
 import org.pollex.model.job.JobFactory;
 import org.pollex.model.store.ModelFiles;
 import org.pollex.rules.Finding;
+import org.pollex.ui.ScreenScale;
 import org.pollex.ui.pictures.output.Output;
 import org.pollex.ui.review.desk.ReviewDesk;
 
@@ -121,6 +126,44 @@ class ReviewTest {
             }
         });
         button(root(), press).notifyListeners(SWT.Selection, new Event());
+    }
+
+    /** Of the pick beside the enlarged place nothing is cut off. */
+    @Test
+    void theItemIsWholeAtTrueSize() throws Exception {
+        Window.until("the place is painted", desk::painted);
+        double before = ScreenScale.pixelsPerMm(root());
+        ScreenScale.set(root(), 8);
+        try {
+            Window.idle();
+            wholeItem();
+        } finally {
+            ScreenScale.set(root(), before);
+        }
+    }
+
+    private static void wholeItem() throws Exception {
+        Canvas actual = FindingsViewTest.find(root(), Canvas.class, each -> each.getClass() == Canvas.class
+                && each.isVisible() && scrolled(each));
+        ImageData screen = Picture.take(Window.display(), "review-whole");
+        Point at = actual.toDisplay(0, 0);
+        int ground = screen.getPixel(at.x + 1, at.y + 1);
+        int item = 0;
+        for (int x = 1; x < actual.getSize().x - 1; x++) {
+            assertEquals(ground, screen.getPixel(at.x + x, at.y + 1), "cut at the top, " + x);
+            assertEquals(ground, screen.getPixel(at.x + x, at.y + actual.getSize().y - 2), "cut at the foot, " + x);
+            item += screen.getPixel(at.x + x, at.y + actual.getSize().y / 2) == ground ? 0 : 1;
+        }
+        assertTrue(item > 100, item + " pixels of the item");
+    }
+
+    private static boolean scrolled(Control control) {
+        for (Composite each = control.getParent(); each != null; each = each.getParent()) {
+            if (each instanceof ScrolledComposite) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Test

@@ -9,6 +9,7 @@ package org.pollex.ui.review.desk;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -41,6 +42,7 @@ final class DeskPictures {
 
     private final Canvas large;
     private final Canvas actual;
+    private final IntConsumer actualHeight;
     private Image largeImage;
     private Image actualImage;
     private Job job;
@@ -51,9 +53,12 @@ final class DeskPictures {
     private Entry shown;
     private int backdrop;
 
-    DeskPictures(Composite largeParent, Composite actualParent) {
+    /** @param actualHeight  is told how high the picture at true size is, pixels */
+    DeskPictures(Composite largeParent, Composite actualParent, IntConsumer actualHeight) {
+        this.actualHeight = actualHeight;
         large = canvas(largeParent, "The place enlarged", () -> largeImage);
         actual = canvas(actualParent, "The item at true size", () -> actualImage);
+        ScreenScale.follow(actual, () -> show(shown));
     }
 
     private Canvas canvas(Composite parent, String name, java.util.function.Supplier<Image> image) {
@@ -185,6 +190,9 @@ final class DeskPictures {
         }
         if (oldActual != null) {
             oldActual.dispose();
+        }
+        if (whole != null) {
+            actualHeight.accept(whole.height);
         }
         large.redraw();
         actual.redraw();

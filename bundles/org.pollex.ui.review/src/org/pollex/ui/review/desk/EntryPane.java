@@ -102,6 +102,16 @@ final class EntryPane {
         return row;
     }
 
+    /** Gives the picture at true size the room it needs; what is below moves down, and scrolls when it must. */
+    void actualHeight(int pixels) {
+        GridData data = (GridData) actual.getLayoutData();
+        int wanted = Math.max(ACTUAL, pixels);
+        if (data.heightHint != wanted) {
+            data.heightHint = wanted;
+            fit();
+        }
+    }
+
     /** Where the picture at true size goes. */
     Composite actual() {
         return actual;

@@ -75,7 +75,7 @@ public final class ReviewDesk extends ViewPart {
         Composite left = new Composite(sash, SWT.NONE);
         left.setLayout(new org.eclipse.swt.layout.FillLayout());
         pane = new EntryPane(sash, this::mend, way -> way.take(getSite().getPage(), entry().path()));
-        pictures = new DeskPictures(left, pane.actual());
+        pictures = new DeskPictures(left, pane.actual(), pane::actualHeight);
         pictures.large().addListener(SWT.Resize, event -> pictures.show(entry()));
         buttons(pane.buttons());
         sash.setWeights(60, 40);
