@@ -30,6 +30,7 @@ public final class Printed {
     private final PressSettings settings;
     private final List<PrintedSide> sides;
     private final Underbase underbase;
+    private final SeenPrint seen;
 
     /**
      * @param design    what it was made from
@@ -52,6 +53,7 @@ public final class Printed {
         this.settings = settings;
         this.sides = List.copyOf(sides);
         underbase = new Underbase(this);
+        seen = new SeenPrint(this);
     }
 
     /** One with the white that is among the inks, if there is one, and the usual settings. */
@@ -110,6 +112,11 @@ public final class Printed {
     /** The side of that name, when something is printed on it. */
     public Optional<PrintedSide> side(String name) {
         return sides.stream().filter(side -> side.name().equals(name)).findFirst();
+    }
+
+    /** What of it is seen on each face. */
+    public SeenPrint seen() {
+        return seen;
     }
 
     /** The white below the colours. */

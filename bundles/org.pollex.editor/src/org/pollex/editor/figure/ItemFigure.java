@@ -31,19 +31,27 @@ public final class ItemFigure extends Figure {
     private ItemLook look;
     private Path area;
     private final List<Printed> print = new ArrayList<>();
+    private final List<Printed> behind = new ArrayList<>();
     private boolean printShown;
     private final SurfaceImage surface = new SurfaceImage(Display.getCurrent(), this::repaint);
 
     private record Printed(Path path, Color colour) {
     }
 
-    /** Gives the exact print of the side, lowest first, in mm; drawn while {@link #showPrint} is on. */
-    public void print(List<MarkLook.Area> areas) {
+    /**
+     * Gives the exact print of the side, lowest first, in mm; drawn while {@link #showPrint} is on.
+     *
+     * @param through  what shows through plain stock from the other side, which is drawn all the time
+     */
+    public void print(List<MarkLook.Area> through, List<MarkLook.Area> areas) {
         disposePrint();
-        for (MarkLook.Area each : areas) {
-            print.add(new Printed(Paths.of(Display.getCurrent(), each.area()), new Color(each.colour())));
-        }
+        through.forEach(each -> behind.add(printed(each)));
+        areas.forEach(each -> print.add(printed(each)));
         repaint();
+    }
+
+    private static Printed printed(MarkLook.Area each) {
+        return new Printed(Paths.of(Display.getCurrent(), each.area()), new Color(each.colour()));
     }
 
     /** Draws the exact print, or leaves the drawing to the marks. */
@@ -55,8 +63,10 @@ public final class ItemFigure extends Figure {
     }
 
     private void disposePrint() {
-        print.forEach(each -> each.path().dispose());
-        print.clear();
+        for (List<Printed> each : List.of(print, behind)) {
+            each.forEach(part -> part.path().dispose());
+            each.clear();
+        }
     }
 
     /** Shows another item or material. */
@@ -120,13 +130,18 @@ public final class ItemFigure extends Figure {
             org.eclipse.swt.graphics.Rectangle size = pattern.getBounds();
             graphics.drawImage(pattern, 0, 0, size.width, size.height, box.x, box.y, box.width, box.height);
         });
+        paint(graphics, behind);
         if (printShown) {
-            for (Printed each : print) {
-                graphics.setBackgroundColor(each.colour());
-                graphics.fillPath(each.path());
-            }
+            paint(graphics, print);
         }
         graphics.popState();
+    }
+
+    private static void paint(Graphics graphics, List<Printed> parts) {
+        for (Printed each : parts) {
+            graphics.setBackgroundColor(each.colour());
+            graphics.fillPath(each.path());
+        }
     }
 
     @Override

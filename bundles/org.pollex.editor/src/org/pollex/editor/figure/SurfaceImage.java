@@ -41,12 +41,19 @@ public final class SurfaceImage {
         return Optional.ofNullable(image);
     }
 
-    /** Asks for the picture of a surface on an area; what was there before goes at once when it is another. */
+    /**
+     * Asks for the picture of a surface on an area; what was there before goes at once when it is another, and stays
+     * until the new one is made where only something else shows through it.
+     */
     void show(Optional<Surface> wanted, Geometry on) {
         if (wanted.equals(surface) && on == area) {
             return;
         }
-        dispose();
+        if (on == area && wanted.isPresent() && surface.filter(wanted.get()::samePattern).isPresent()) {
+            stop();
+        } else {
+            dispose();
+        }
         surface = wanted;
         area = on;
         wanted.ifPresent(each -> {
@@ -57,16 +64,20 @@ public final class SurfaceImage {
 
     /** Frees the picture and gives up the one that is being made. */
     void dispose() {
-        if (drawing != null) {
-            drawing.cancel();
-            drawing = null;
-        }
+        stop();
         if (image != null) {
             image.dispose();
             image = null;
         }
         surface = Optional.empty();
         area = null;
+    }
+
+    private void stop() {
+        if (drawing != null) {
+            drawing.cancel();
+            drawing = null;
+        }
     }
 
     /** Makes a picture; its family is the class {@link SurfaceImage}. */
@@ -102,6 +113,9 @@ public final class SurfaceImage {
         private void take(ImageData data) {
             if (drawing == this) {
                 drawing = null;
+                if (image != null) {
+                    image.dispose();
+                }
                 image = new Image(display, data);
                 made.run();
             }

@@ -6,6 +6,7 @@
  */
 package org.pollex.editor.side;
 
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.graphics.RGB;
 import org.locationtech.jts.geom.Envelope;
@@ -15,9 +16,12 @@ import org.pollex.colour.Srgb;
 import org.pollex.editor.figure.ItemLook;
 import org.pollex.editor.figure.Surface;
 import org.pollex.editor.session.DesignSession;
+import org.pollex.editor.session.Known;
 import org.pollex.geometry.shape.Polygons;
+import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Method;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.SeenThrough;
 import org.pollex.print.item.ItemException;
 import org.pollex.print.item.ItemFace;
 import org.pollex.print.stock.Stock;
@@ -65,7 +69,13 @@ public final class FaceLook {
     private static Optional<Surface> surface(DesignSession session, String face) throws ItemException {
         boolean mirrored = session.suite().item(session.design().getProduct()).mirrored(face);
         return session.suite().catalogues().material(session.design().getMaterial()).filter(Stock::patterned)
-                .map(each -> new Surface(each, mirrored));
+                .map(each -> new Surface(each, mirrored, through(session, face, each)));
+    }
+
+    /** What the last print shows through that material; nothing before the first, or when it was on another one. */
+    private static List<SeenThrough> through(DesignSession session, String face, Material material) {
+        return session.known().map(Known::printed).filter(each -> each.material() == material)
+                .map(each -> each.seen().through(face)).orElse(List.of());
     }
 
     /** Colour of the material; a light grey while it is not known. */

@@ -20,7 +20,6 @@ import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.gef.ui.parts.GraphicalViewerKeyHandler;
 import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -28,7 +27,6 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.locationtech.jts.geom.Envelope;
-import org.pollex.colour.Srgb;
 import org.pollex.edit.Pose;
 import org.pollex.editor.figure.ItemFigure;
 import org.pollex.editor.figure.ItemLook;
@@ -59,8 +57,8 @@ import org.pollex.editor.work.Session;
 import org.pollex.model.design.Layer;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Side;
-import org.pollex.print.PrintedTones;
-import org.pollex.print.ShownArea;
+import org.pollex.print.SeenPrint;
+import org.pollex.print.stock.Stock;
 
 /** One face of the item with its marks, between rulers. */
 public final class SidePage implements SideScene {
@@ -310,17 +308,15 @@ public final class SidePage implements SideScene {
 
     /** Takes a print that was made. */
     public void known(Known known) {
-        List<MarkLook.Area> areas = new ArrayList<>();
-        PrintedTones tones = PrintedTones.of(known.printed());
-        known.printed().side(face).map(known.printed().underbase()::shown).orElse(List.of())
-                .forEach(part -> areas.add(area(tones, part)));
-        ((ItemFigure) ((SidePart) viewer.getContents()).getFigure()).print(areas);
-        showPrint();
-    }
-
-    private static MarkLook.Area area(PrintedTones tones, ShownArea part) {
-        int rgb = Srgb.of(tones.of(part));
-        return new MarkLook.Area(part.area(), new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255));
+        SeenPrint seen = known.printed().seen();
+        // on a pattern the picture of the surface has what shows through
+        ((ItemFigure) ((SidePart) viewer.getContents()).getFigure()).print(Stock.patterned(known.printed().material())
+                ? List.of() : MarkLook.Area.of(seen.behind(face)), MarkLook.Area.of(seen.own(face)));
+        if (previewed == null && item.surface().isPresent()) {
+            refresh();
+        } else {
+            showPrint();
+        }
     }
 
     private void showPrint() {

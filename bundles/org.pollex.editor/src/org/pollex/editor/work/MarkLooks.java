@@ -20,13 +20,11 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.swt.graphics.RGB;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.pollex.artwork.ArtException;
-import org.pollex.colour.Srgb;
 import org.pollex.editor.figure.MarkLook;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.DesignFactory;
@@ -156,8 +154,7 @@ final class MarkLooks {
             List<Coordinate> points = new ArrayList<>();
             for (InkRegion region : printed.sides().get(0).regions()) {
                 Geometry area = shrink.transform(region.area());
-                int rgb = Srgb.of(tones.of(region));
-                areas.add(new MarkLook.Area(area, new RGB(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255)));
+                areas.add(MarkLook.Area.of(area, tones.of(region)));
                 points.addAll(List.of(area.convexHull().getCoordinates()));
             }
             return new MarkLook(areas, hull(points), areas.isEmpty() ? "This prints nothing." : "");

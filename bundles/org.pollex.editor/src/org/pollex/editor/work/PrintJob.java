@@ -87,7 +87,7 @@ final class PrintJob extends Job {
             Printed printed = print(ask.copy(), left);
             List<Finding> findings = waived.apply(suite.check(printed));
             // worked out here, so that the window finds it known
-            printed.sides().forEach(printed.underbase()::shown);
+            printed.item().faces().forEach(face -> printed.seen().own(face.name()));
             answers.accept(new Answer(ask.change(), Optional.of(new Known(printed, findings)),
                     left.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", left)), waived.lock()));
         } catch (PrintException | ItemException | ArtException e) {
