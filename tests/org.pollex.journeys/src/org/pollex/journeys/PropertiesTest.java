@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
@@ -97,6 +98,32 @@ class PropertiesTest {
         session.history().undo();
         assertEquals(0, mark(0, 0).getX());
         assertEquals("0", field("x, mm", Text.class).getText());
+    }
+
+    /** Made in a wide window, the fields end within the view when it gets narrower. */
+    @Test
+    void fieldsKeepToTheWidthOfTheView() throws Exception {
+        pages.select(List.of());
+        Window.idle();
+        Window.window().getShell().setSize(1000, 700);
+        Window.idle();
+        try {
+            Combo material = field("Material", Combo.class);
+            Composite view = material.getParent();
+            while (!(view instanceof ScrolledComposite)) {
+                view = view.getParent();
+            }
+            int right = view.toDisplay(view.getClientArea().width, 0).x;
+            Picture.take(Window.display(), "properties-narrow");
+            for (Control each : Widgets.all(view, Control.class)) {
+                if (each instanceof Combo || each instanceof Text) {
+                    int end = each.getParent().toDisplay(each.getBounds().x + each.getBounds().width, 0).x;
+                    assertTrue(end <= right, each + " ends at " + end + ", the view at " + right);
+                }
+            }
+        } finally {
+            Window.fill();
+        }
     }
 
     @Test

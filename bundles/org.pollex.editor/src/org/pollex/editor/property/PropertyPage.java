@@ -53,6 +53,11 @@ public final class PropertyPage extends Page implements IPropertySheetPage, Sess
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
+        scroll.addListener(SWT.Resize, event -> {
+            if (body != null) {
+                fit();
+            }
+        });
         session.add(this);
         Runnable following = Choices.follow(Set.of(LengthUnit.KEY), () -> scroll.getDisplay().asyncExec(() -> {
             shown = null;
@@ -141,7 +146,8 @@ public final class PropertyPage extends Page implements IPropertySheetPage, Sess
             return;
         }
         body.layout(true, true);
-        scroll.setMinSize(body.computeSize(Math.max(60, scroll.getClientArea().width), SWT.DEFAULT));
+        // as wide as the view, whatever it was before
+        scroll.setMinHeight(body.computeSize(Math.max(60, scroll.getClientArea().width), SWT.DEFAULT).y);
     }
 
     @Override
