@@ -13,7 +13,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
@@ -121,6 +123,13 @@ class PropertiesTest {
                     assertTrue(end <= right, each + " ends at " + end + ", the view at " + right);
                 }
             }
+            // nor are the numbers below the drawing cut
+            GC gc = new GC(view);
+            List<CLabel> numbers = Widgets.all(Window.window().getShell(), CLabel.class).stream()
+                    .filter(each -> each.isVisible() && each.getText().endsWith(" mm")).toList();
+            numbers.forEach(each -> assertTrue(gc.textExtent(each.getText()).x <= each.getSize().x, each.getText()));
+            gc.dispose();
+            assertTrue(numbers.size() >= 3, numbers.size() + " numbers");
         } finally {
             Window.fill();
         }

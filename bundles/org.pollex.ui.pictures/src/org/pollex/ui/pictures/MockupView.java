@@ -43,7 +43,7 @@ public final class MockupView extends PictureView {
         });
         new Label(bar, SWT.NONE).setText("Bac&kdrop:");
         Combo behind = new Combo(bar, SWT.READ_ONLY);
-        GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).applyTo(behind);
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(behind);
         for (Backdrop each : Backdrop.values()) {
             behind.add(each.words);
         }

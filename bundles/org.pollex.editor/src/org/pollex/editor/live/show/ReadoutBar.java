@@ -13,6 +13,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -35,7 +36,10 @@ final class ReadoutBar {
     private static final double FARTHER = 3;
 
     private static final int COLUMNS = 4;
+    /** As wide as any of the numbers gets. */
+    private static final String WIDEST = "Takes 100 % of the safe zone";
 
+    private final GridLayout layout;
     private final CLabel line;
     private final CLabel gap;
     private final CLabel type;
@@ -45,7 +49,7 @@ final class ReadoutBar {
     private final CLabel wear;
 
     ReadoutBar(Composite parent) {
-        GridLayout layout = new GridLayout(COLUMNS, true);
+        layout = new GridLayout(COLUMNS, true);
         layout.marginHeight = 3;
         layout.verticalSpacing = 2;
         parent.setLayout(layout);
@@ -57,6 +61,19 @@ final class ReadoutBar {
         pinhole = label(parent);
         wear = label(parent);
         named(parent, () -> "Numbers of the print: " + aloud(text()));
+        parent.addListener(SWT.Resize, event -> columns(parent));
+    }
+
+    /** More lines of fewer numbers where the page is narrow, so that none is cut. */
+    private void columns(Composite parent) {
+        GC gc = new GC(line);
+        int widest = gc.textExtent(WIDEST).x + layout.horizontalSpacing;
+        gc.dispose();
+        int now = Math.max(1, Math.min(COLUMNS, parent.getClientArea().width / widest));
+        if (now != layout.numColumns) {
+            layout.numColumns = now;
+            parent.requestLayout();
+        }
     }
 
     private static CLabel label(Composite parent) {
