@@ -18,14 +18,18 @@ import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
+import org.pollex.model.catalogue.Method;
+import org.pollex.model.catalogue.Product;
 import org.pollex.model.design.Assignment;
 import org.pollex.model.design.DesignFactory;
 import org.pollex.model.design.Placement;
+import org.pollex.model.store.Catalogues;
 import org.pollex.print.ColourArea;
 import org.pollex.print.DesignPrinter;
 import org.pollex.print.PrintException;
 import org.pollex.print.ShippedLettering;
 import org.pollex.print.item.ItemException;
+import org.pollex.print.retone.InkLimits;
 import org.pollex.rules.Suite;
 
 /**
@@ -56,6 +60,19 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
     static int paper(Placement placement) {
         return Optional.ofNullable(placement.getGround()).map(Srgb::parse)
                 .filter(rgb -> rgb.isPresent()).map(rgb -> rgb.getAsInt()).orElse(WHITE);
+    }
+
+    /** The limits that art in several inks is brought to: those of the checks. */
+    InkLimits inkLimits() throws Refusal {
+        Method method = open.printed().method();
+        Catalogues known = session.suiteNear(from.getParent()).catalogues();
+        Product product = open.printed().item().product();
+        double tip = known.setting("line-too-thin.tip-length", product, method).orElse(0);
+        double notch = known.setting("gap-too-narrow.notch-length", product, method).orElse(0);
+        double two = known.setting("gap-too-narrow.two-ink-factor", product, method).orElse(1);
+        return new InkLimits(method.getLineMin(), method.getGapMinReversed(), method.getGapMin(),
+                method.getLineMinReversed(), two * method.getLineMinReversed(), Math.min(tip, notch),
+                method.getSpeckMin(), method.getPinholeMin());
     }
 
     /** Whether art has more colours than one, its paper left out. */

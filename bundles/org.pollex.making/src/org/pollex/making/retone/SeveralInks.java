@@ -8,7 +8,6 @@ package org.pollex.making.retone;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -33,6 +32,8 @@ import org.pollex.print.ColourArea;
 import org.pollex.print.ColourMatch;
 import org.pollex.print.FilmColour;
 import org.pollex.print.PrintedTones;
+import org.pollex.print.retone.InkRepair;
+import org.pollex.print.retone.MendedInks;
 import org.pollex.print.retone.OneLightInk;
 import org.pollex.print.retone.RetoneLimits;
 import org.pollex.print.retone.RetoneStyle;
@@ -117,26 +118,36 @@ final class SeveralInks {
             areas = made.colours(placement);
             lines = lines(areas, paper);
         }
-        Map<String, Geometry> fills = new LinkedHashMap<>();
-        Map<String, String> choices = new LinkedHashMap<>();
-        for (ColourArea area : with(areas, paper)) {
-            fills.put(Srgb.format(area.rgb()), area.area());
-            choices.put(Srgb.format(area.rgb()), plan.of(area.rgb()));
+        Map<Integer, String> choices = new LinkedHashMap<>();
+        List<ColourArea> printed = new ArrayList<>();
+        List<ColourArea> drawn = with(areas, paper);
+        lines = lines.isEmpty() ? lines : withCrumbs(lines, drawn);
+        for (ColourArea area : drawn) {
+            choices.put(area.rgb(), plan.of(area.rgb()));
+            printed.add(new ColourArea(area.rgb(), Polygons.difference(area.area(), lines)));
         }
-        choices.values().forEach(used::add);
         if (!lines.isEmpty()) {
-            used.add(lightest.getId());
-            String colour = free(choices.keySet());
-            fills.put(colour, withCrumbs(lines, fills.values()));
+            int colour = free(choices.keySet());
             choices.put(colour, lightest.getId());
+            printed.add(new ColourArea(colour, lines));
         }
+        List<String> ids = inks.stream().map(Ink::getId).toList();
+        MendedInks mended = InkRepair.of(printed, rgb -> ids.indexOf(choices.get(rgb)), made.inkLimits());
+        Map<String, Geometry> fills = new LinkedHashMap<>();
+        if (mended.mended() == 0) {
+            // Lines painted over what they lie on leave no slits when corners are rounded to the digits of a file.
+            drawn.forEach(area -> fills.put(Srgb.format(area.rgb()), area.area()));
+        }
+        mended.areas().forEach(area -> fills.putIfAbsent(Srgb.format(area.rgb()), area.area()));
+        choices.keySet().removeIf(rgb -> !fills.containsKey(Srgb.format(rgb)));
+        used.addAll(choices.values());
         String source = placement.getArt();
         art.put(placement, made.write(placement, art.size(), ground.material().getId(), LightArt.svg(fills,
                 "Re-toned for " + ground.material().getId() + " from " + source + ", SHA-256 "
                 + placement.getSha256() + ".")));
         MadeArt.show(placement);
-        choices.forEach((colour, ink) -> MadeArt.assign(placement, colour, ink));
-        return source + ": " + told(choices, lines) + Room.said(smaller);
+        choices.forEach((colour, ink) -> MadeArt.assign(placement, Srgb.format(colour), ink));
+        return source + ": " + told(choices, lines) + MendedWords.of(mended) + Room.said(smaller);
     }
 
     /** The inks that the marks so far print in; others need no plate. */
@@ -145,8 +156,8 @@ final class SeveralInks {
     }
 
     /** Lines with the holes filled that are left between them and what they go round, too small to stay open. */
-    private Geometry withCrumbs(Geometry lines, Collection<Geometry> beside) {
-        List<Geometry> all = new ArrayList<>(beside);
+    private Geometry withCrumbs(Geometry lines, List<ColourArea> beside) {
+        List<Geometry> all = new ArrayList<>(beside.stream().map(ColourArea::area).toList());
         all.add(lines);
         double gap = Ground.limits(made.open().printed().method()).gap();
         List<Geometry> more = new ArrayList<>(List.of(lines));
@@ -161,7 +172,7 @@ final class SeveralInks {
         return Polygons.union(more);
     }
 
-    private String told(Map<String, String> choices, Geometry lines) {
+    private String told(Map<Integer, String> choices, Geometry lines) {
         Set<String> used = new TreeSet<>(choices.values());
         boolean bare = used.remove(ColourMatch.BARE);
         String inks = String.join(", ", used);
@@ -213,11 +224,11 @@ final class SeveralInks {
     }
 
     /** The colour of the lightest ink, or one beside it that the art does not use. */
-    private String free(Set<String> taken) {
+    private int free(Set<Integer> taken) {
         int rgb = Srgb.of(FilmColour.lab(lightest.getLab()));
-        while (taken.contains(Srgb.format(rgb))) {
+        while (taken.contains(rgb)) {
             rgb = (rgb & 0xff) > 0x80 ? rgb - 1 : rgb + 1;
         }
-        return Srgb.format(rgb);
+        return rgb;
     }
 }

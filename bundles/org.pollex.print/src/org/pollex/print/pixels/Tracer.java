@@ -30,11 +30,13 @@ public final class Tracer {
         {0, 2}, {0, 3, 2, 1}, {0, 1}, {1, 3}, {1, 2}, {2, 3}, {}};
 
     private final PixelGrid frame;
+    private final boolean alike;
     private final float[] ink;
     private final int[] next;
 
-    private Tracer(PixelGrid frame, Mask set) {
+    private Tracer(PixelGrid frame, Mask set, boolean alike) {
         this.frame = frame;
+        this.alike = alike;
         float[] soft = set(set);
         for (int i = 0; i < BLURS; i++) {
             soft = blurred(soft);
@@ -46,7 +48,15 @@ public final class Tracer {
 
     /** The outline of a set of pixels: valid, mm, empty for no pixels. */
     public static Geometry of(Mask set, PixelGrid frame) {
-        return new Tracer(frame, set).trace();
+        return new Tracer(frame, set, false).trace();
+    }
+
+    /**
+     * The same with every corner of the trace. Where two sets are alike their outlines are too, to the last bit, which
+     * is not so when corners are left out.
+     */
+    public static Geometry alike(Mask set, PixelGrid frame) {
+        return new Tracer(frame, set, true).trace();
     }
 
     private static float[] set(Mask set) {
@@ -146,8 +156,8 @@ public final class Tracer {
         }
         points.add(new Coordinate(points.get(0)));
         boolean hole = Area.ofRingSigned(points.toArray(Coordinate[]::new)) > 0;
-        Geometry ring = DouglasPeuckerSimplifier.simplify(
-                Polygons.factory().createPolygon(points.toArray(Coordinate[]::new)), CLOSE);
+        Geometry all = Polygons.factory().createPolygon(points.toArray(Coordinate[]::new));
+        Geometry ring = alike ? all : DouglasPeuckerSimplifier.simplify(all, CLOSE);
         (hole ? holes : fills).addAll(Polygons.parts(Polygons.valid(ring)));
     }
 

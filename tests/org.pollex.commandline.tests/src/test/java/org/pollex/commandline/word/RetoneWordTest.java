@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -192,6 +191,28 @@ class RetoneWordTest {
         studio.write("art/round.svg", Studio.svg(16, 16, ROUND.replace("r=\"2\"", "r=\"1.5\"")));
         assertTrue(studio.call("retone", "--update", "b.design").out().contains("made anew"));
         assertNotEquals("white", choices("b.design").get("#f2c9a8"), "a sibling made anew keeps its style");
+    }
+
+    @Test
+    void bringsLinesAndGapsOfAllInksToTheLimits() throws Exception {
+        inThreeInks("c.design", "<rect x=\"1\" y=\"1\" width=\"14\" height=\"14\" fill=\"#ffe08a\"/>"
+                + "<path d=\"M3 4L13 5\" stroke=\"#c0392b\" stroke-width=\"0.07\"/>"
+                + "<path d=\"M3 8H13\" stroke=\"#101010\" stroke-width=\"0.1\"/>"
+                + "<circle cx=\"8\" cy=\"11\" r=\"0.08\" fill=\"#c0392b\"/>"
+                + "<circle cx=\"5\" cy=\"11\" r=\"2\" fill=\"#c0392b\"/>");
+        String source = studio.call("check", "c.design").out();
+        assertTrue(source.contains("line-too-thin"), source);
+        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
+        assertTrue(answer.out().contains("Lines and gaps were brought to the limits."), answer.out());
+        assertTrue(answer.out().contains("1 part too small to print in its ink is lost, 0.16 mm by 0.16 mm"),
+                answer.out());
+        studio.call("check", "b.design", "--json", "b.json");
+        for (String check : List.of("line-too-thin", "gap-too-narrow", "speck", "pinhole")) {
+            assertFalse(studio.text("b.json").contains(check), studio.text("b.json"));
+        }
+        byte[] art = studio.bytes(mark("b.design").getArt());
+        studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
+        assertArrayEquals(art, studio.bytes(mark("b.design").getArt()), "the same art gives the same bytes");
     }
 
     @Test
