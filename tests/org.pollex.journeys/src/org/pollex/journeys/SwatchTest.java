@@ -198,8 +198,7 @@ class SwatchTest {
             click(canvas, 900, 870);
             field(shell, "Distance:").setText("3cm");
             // 600 pixels are 30 mm, to the pixel of the screen, so 1200 are 60
-            double wide = Double.parseDouble(field(shell, "Whole width:").getText().replace(" mm", ""));
-            assertEquals(60, wide, 0.6);
+            assertEquals(60, mm(shell, "Whole width:"), 0.6);
             assertFalse(ready(shell), "a material without a name can be kept");
             field(shell, "Name:").setText("Shell & vein");
             Window.until("it is seen", () -> ready(shell));
@@ -250,8 +249,7 @@ class SwatchTest {
         right.keyCode = SWT.ARROW_RIGHT;
         right.stateMask = SWT.SHIFT;
         canvas.notifyListeners(SWT.KeyDown, right);
-        double moved = Double.parseDouble(field(shell, "Left:").getText().replace(" mm", ""))
-                - Double.parseDouble(left.replace(" mm", ""));
+        double moved = mm(shell, "Left:") - Double.parseDouble(left.replace(" mm", ""));
         // ten pixels of twenty a mm
         assertEquals(0.5, moved, 0.01);
         Event back = new Event();
@@ -259,11 +257,23 @@ class SwatchTest {
         back.stateMask = SWT.SHIFT;
         canvas.notifyListeners(SWT.KeyDown, back);
         assertEquals(left, field(shell, "Left:").getText());
+        drag(canvas, 820, 450, 920, 450);
+        assertEquals(30, mm(shell, "Width:"), 0.3, "the right edge was not dragged");
+        drag(canvas, 920, 450, 820, 450);
+        double stood = mm(shell, "Left:");
+        drag(canvas, 500, 450, 560, 420);
+        assertEquals(3, mm(shell, "Left:") - stood, 0.2, "the box was not dragged");
+        assertEquals(25, mm(shell, "Width:"), 0.3, "dragging sized the box");
+        drag(canvas, 560, 420, 500, 450);
         field(shell, "Left:").setText("9000 px");
         Window.until("a crop beside the photograph is refused", () -> said(shell, "does not lie on it"));
         assertFalse(ready(shell));
         field(shell, "Left:").setText(left);
         Window.until("it is seen", () -> ready(shell));
+    }
+
+    private static double mm(Shell shell, String label) {
+        return Double.parseDouble(field(shell, label).getText().replace(" mm", ""));
     }
 
     private static boolean drawn() {

@@ -6,11 +6,9 @@
  */
 package org.pollex.output.picture;
 
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
-import java.util.function.UnaryOperator;
-import org.pollex.colour.Lab;
-import org.pollex.colour.Srgb;
 import org.pollex.colour.film.Film;
 import org.pollex.colour.film.FilmModel;
 import org.pollex.model.catalogue.Ink;
@@ -45,29 +43,28 @@ public final class InkPicture {
     public static BufferedImage of(Ink ink, Stock surface, double scale) {
         int width = (int) Math.round(WIDTH * scale);
         int height = (int) Math.round(HEIGHT * scale);
-        List<Lab> palette = surface.palette();
         InkFilm ours = InkFilm.of(ink);
-        boolean plain = palette.size() == 1;
+        boolean plain = surface.palette().size() == 1;
         FilmModel model = plain ? FilmModel.spectral() : FilmModel.fast();
         Film film = plain ? ours.film() : ours.fast();
-        int[] bare = colours(palette, UnaryOperator.identity());
-        int[] full = colours(palette, ground -> model.over(ground, List.of(film)));
-        int[] thin = colours(palette, ground -> model.over(ground, List.of(film.thick(THIN))));
-        short[] numbers = surface.raster(-WIDTH / 2, -HEIGHT / 2, 1 / scale, width, height, false);
-        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < height; y++) {
-            double v = (y + 0.5) / scale;
-            for (int x = 0; x < width; x++) {
-                double u = (x + 0.5) / scale;
-                boolean inked = u > RIM && u < WIDTH - RIM && v > RIM && v < HEIGHT - RIM;
-                int number = numbers[y * width + x] & 0xffff;
-                picture.setRGB(x, y, (!inked ? bare : u < SPLIT ? full : thin)[number]);
-            }
-        }
+        StockChip chip = new StockChip(surface, -WIDTH / 2, -HEIGHT / 2, scale, width, height);
+        BufferedImage picture = chip.bare();
+        Graphics2D g = picture.createGraphics();
+        int split = edge(SPLIT, scale);
+        lay(g, chip.under(ground -> model.over(ground, List.of(film))), edge(RIM, scale), split, scale);
+        lay(g, chip.under(ground -> model.over(ground, List.of(film.thick(THIN)))), split,
+                edge(WIDTH - RIM, scale), scale);
+        g.dispose();
         return picture;
     }
 
-    private static int[] colours(List<Lab> palette, UnaryOperator<Lab> seen) {
-        return palette.stream().mapToInt(ground -> Srgb.of(seen.apply(ground))).toArray();
+    /** The first pixel whose middle lies behind an edge. */
+    private static int edge(double mm, double scale) {
+        return (int) Math.ceil(mm * scale - 0.5);
+    }
+
+    private static void lay(Graphics2D g, BufferedImage seen, int left, int right, double scale) {
+        g.setClip(left, edge(RIM, scale), right - left, edge(HEIGHT - RIM, scale) - edge(RIM, scale));
+        g.drawImage(seen, 0, 0, null);
     }
 }

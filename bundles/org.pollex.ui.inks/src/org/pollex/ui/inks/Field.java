@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
@@ -89,6 +90,14 @@ public final class Field<T> {
     /** Its text. */
     public Text text() {
         return text;
+    }
+
+    /** Makes it wide enough for so many letters, whatever their size. */
+    public void letters(int count) {
+        GC gc = new GC(text);
+        double letter = gc.getFontMetrics().getAverageCharacterWidth();
+        gc.dispose();
+        ((GridData) text.getLayoutData()).widthHint = (int) Math.ceil(letter * count);
     }
 
     /** Its words, without the mnemonic. */

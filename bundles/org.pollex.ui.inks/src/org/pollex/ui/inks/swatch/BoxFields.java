@@ -45,8 +45,7 @@ final class BoxFields {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(one);
         Field<Double> field = new Field<>(one, name, tip + ", counted from the left upper corner of the photograph",
                 text -> text.isBlank() ? Double.NaN : lengths.get().pixels(text), this::take);
-        GridDataFactory.fillDefaults().grab(true, false).hint(64, SWT.DEFAULT).span(Field.COLUMNS - 1, 1)
-                .applyTo(field.text());
+        field.letters(9);
         return field;
     }
 

@@ -25,6 +25,9 @@ import org.pollex.ui.inks.EntryIds;
 /** Which material a swatch is of: a new one, one of the studio, or one from elsewhere, of which a copy is kept. */
 final class MaterialChoice {
 
+    /** Names may be longer than there is room for, pixels. */
+    private static final int LEAST = 150;
+
     private final List<Material> there = new ArrayList<>();
     private final Combo combo;
     private final Text name;
@@ -44,7 +47,7 @@ final class MaterialChoice {
         combo.add("A new one");
         there.forEach(each -> combo.add(EntryNames.title(each) + (own.contains(each) ? "" : " (a copy of it)")));
         combo.select(0);
-        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(combo);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(LEAST, SWT.DEFAULT).applyTo(combo);
         new Label(parent, SWT.NONE).setText("&Name:");
         name = new Text(parent, SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(name);

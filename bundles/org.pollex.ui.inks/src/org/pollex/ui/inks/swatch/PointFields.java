@@ -37,11 +37,11 @@ final class PointFields {
                     "Its distance from the left and from the upper edge of the photograph, such as 120 px; 80 px",
                     text -> read(text, lengths.get()), () -> points[index].known()
                             .filter(each -> !Double.isNaN(each.x)).ifPresent(each -> pointed.accept(index, each)));
-            wide(points[i], 110);
+            points[i].letters(20);
         }
         distance = new Field<>(column(parent), "Distan&ce", "How far apart the points are on the material",
                 PhotoLength::above, typed);
-        wide(distance, 80);
+        distance.letters(9);
     }
 
     private static Composite column(Composite parent) {
@@ -49,11 +49,6 @@ final class PointFields {
         GridLayoutFactory.fillDefaults().numColumns(Field.COLUMNS).applyTo(one);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(one);
         return one;
-    }
-
-    private static void wide(Field<?> field, int width) {
-        GridDataFactory.fillDefaults().grab(true, false).hint(width, SWT.DEFAULT).span(Field.COLUMNS - 1, 1)
-                .applyTo(field.text());
     }
 
     private static Coordinate read(String text, PhotoLength length) {

@@ -95,7 +95,7 @@ public final class SwatchDialog extends TitleAreaDialog {
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(left);
         left(left);
         Composite right = new Composite(area, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(false, true).hint(330, SWT.DEFAULT).applyTo(right);
+        GridDataFactory.fillDefaults().grab(false, true).applyTo(right);
         GridLayoutFactory.fillDefaults().numColumns(Field.COLUMNS).applyTo(right);
         right(right);
         return area;
@@ -143,7 +143,7 @@ public final class SwatchDialog extends TitleAreaDialog {
         Field<Double> field = new Field<>(one, "L* of gre&y",
                 "Lightness of the grey, as measured or as printed on the card; 18 % of the light is L* 49.5",
                 SwatchDialog::lightness, this::update);
-        GridDataFactory.fillDefaults().hint(44, SWT.DEFAULT).span(Field.COLUMNS - 1, 1).applyTo(field.text());
+        field.letters(6);
         field.show(Integer.toString(GREY));
         return field;
     }

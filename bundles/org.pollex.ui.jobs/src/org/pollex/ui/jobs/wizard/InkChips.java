@@ -12,13 +12,10 @@ import java.awt.RenderingHints;
 import java.awt.TexturePaint;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
-import org.pollex.colour.Lab;
-import org.pollex.colour.Srgb;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Material;
+import org.pollex.output.picture.StockChip;
 import org.pollex.print.Laid;
 import org.pollex.print.PrintedTones;
 import org.pollex.print.stock.Stock;
@@ -33,7 +30,7 @@ public final class InkChips {
     private static final double SHOWN = 8;
 
     private final Stock stock;
-    private final short[] numbers;
+    private final StockChip surface;
     private final int width;
     private final int height;
     private final int backdrop;
@@ -53,13 +50,13 @@ public final class InkChips {
         this.backdrop = backdrop;
         this.rim = rim;
         stock = Stock.of(material);
-        numbers = stock.raster(-SHOWN, -SHOWN / 2, SHOWN / height, width, height, false);
+        surface = new StockChip(stock, -SHOWN, -SHOWN / 2, height / SHOWN, width, height);
     }
 
     /** The chip of an ink. */
     public BufferedImage of(Ink ink) {
         Laid film = PrintedTones.film(ink);
-        return chip(Optional.of(surface(stock.plain() ? film::over : film::quick)));
+        return chip(Optional.of(paint(surface.under(stock.plain() ? film::over : film::quick))));
     }
 
     /** The chip of the material alone. */
@@ -73,7 +70,7 @@ public final class InkChips {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(new Color(backdrop));
         g.fillRect(0, 0, width, height);
-        g.setPaint(surface(UnaryOperator.identity()));
+        g.setPaint(paint(surface.bare()));
         g.fillRoundRect(1, 1, width - 3, height - 3, 4, 4);
         printed.ifPresent(paint -> {
             g.setPaint(paint);
@@ -85,18 +82,7 @@ public final class InkChips {
         return chip;
     }
 
-    /** The surface with something on it, for all of the chip. */
-    private TexturePaint surface(UnaryOperator<Lab> film) {
-        List<Lab> palette = stock.palette();
-        int[] seen = new int[palette.size()];
-        BufferedImage all = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int i = 0; i < numbers.length; i++) {
-            int number = numbers[i] & 0xffff;
-            if (seen[number] == 0) {
-                seen[number] = 0xff000000 | Srgb.of(film.apply(palette.get(number)));
-            }
-            all.setRGB(i % width, i / width, seen[number]);
-        }
+    private TexturePaint paint(BufferedImage all) {
         return new TexturePaint(all, new Rectangle2D.Double(0, 0, width, height));
     }
 }

@@ -37,7 +37,10 @@ class SeenPrintTest {
         return colour;
     }
 
-    /** Places that lie 0.3 mm or more off every edge of print, and away from the shaded rim, have the colour of the picture, on both faces. */
+    /**
+     * Places that lie 0.3 mm or more off every edge of print, and away from the shaded rim, have the colour of the
+     * picture, on both faces.
+     */
     private static int compare(Printed printed) {
         BufferedImage picture = MaterialPicture.of(printed, PictureOptions.of(DPI));
         PrintedTones tones = PrintedTones.of(printed);
