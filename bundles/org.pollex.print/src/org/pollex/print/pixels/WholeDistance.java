@@ -17,7 +17,7 @@ final class WholeDistance implements Distance {
     /** More than any distance along a column. */
     private static final int NONE = 1 << 28;
     /** Steps for each pixel of a run after which looking pixel by pixel is given up. */
-    private static final int STEPS = 16;
+    private static final int STEPS = 4;
 
     private final int width;
     /** How many rows above a pixel the nearest pixel of the set in its column lies; below 0 when it lies below. */
