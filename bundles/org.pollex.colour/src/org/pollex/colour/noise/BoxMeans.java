@@ -32,6 +32,40 @@ final class BoxMeans {
         }
     }
 
+    /** Means of all boxes that are some values wide and high, row by row of their left top corners. */
+    static float[] smooth(float[] values, int columns, int side) {
+        int rows = values.length / columns;
+        int wide = columns - side + 1;
+        int high = rows - side + 1;
+        // Values have 24 bits, so that sums which values are taken from again do not drift.
+        double[] column = new double[columns];
+        float[] means = new float[wide * high];
+        double size = (double) side * side;
+        for (int y = 0; y < rows; y++) {
+            int at = y * columns;
+            int old = at - side * columns;
+            for (int x = 0; x < columns; x++) {
+                column[x] += old < 0 ? values[at + x] : (double) values[at + x] - values[old + x];
+            }
+            if (y + 1 >= side) {
+                means(column, side, size, means, (y + 1 - side) * wide);
+            }
+        }
+        return means;
+    }
+
+    private static void means(double[] column, int side, double size, float[] means, int at) {
+        double sum = 0;
+        for (int x = 0; x < column.length; x++) {
+            sum += column[x];
+            if (x + 1 >= side) {
+                int left = x + 1 - side;
+                means[at + left] = (float) (sum / size);
+                sum -= column[left];
+            }
+        }
+    }
+
     /** Mean over columns x0 up to, not with, x1 and rows y0 to y1. */
     double mean(int x0, int y0, int x1, int y1) {
         return box(sums, x0, y0, x1, y1) / ((double) (x1 - x0) * (y1 - y0));

@@ -11,7 +11,7 @@ import java.util.Arrays;
 /**
  * A surface as a reader of strokes of one width meets it: lightness averaged over boxes of that width (noise finer than
  * a stroke is not seen in it, lumps larger than a stroke still swallow letters), then mean and variance of that in
- * windows six strokes wide, at places two strokes apart.
+ * windows six strokes wide, at places two strokes apart, see {@link WindowGrid}.
  *
  * <p>The index of an ink is {@code |L ink - mean| / sqrt(variance + variance under the ink + 2²)}; a region is as
  * legible as its tenth percentile. From 3 on a machine reader of bold capitals failed nowhere; below 2 it failed
@@ -20,28 +20,16 @@ import java.util.Arrays;
  */
 public final class Windows {
 
-    /** Side of a window in strokes. */
-    private static final int SIDE = 6;
-    /** Distance of windows in strokes. */
-    private static final int APART = 2;
     /** What the eye adds by itself, L*; it keeps an even surface finite. */
     private static final double OWN = 2;
     private static final double PERCENTILE = 0.1;
 
-    private final int across;
-    private final int down;
-    private final int side;
-    private final int apart;
     private final double[] means;
     private final double[] variances;
 
-    private Windows(int across, int down, int side, int apart) {
-        this.across = across;
-        this.down = down;
-        this.side = side;
-        this.apart = apart;
-        means = new double[across * down];
-        variances = new double[across * down];
+    private Windows(int count) {
+        means = new double[count];
+        variances = new double[count];
     }
 
     /**
@@ -53,31 +41,26 @@ public final class Windows {
      * @throws IllegalArgumentException when the surface is no larger than a stroke
      */
     public static Windows of(float[] lightness, int columns, int stroke) {
-        int rows = lightness.length / columns;
-        if (stroke < 1 || columns < stroke || rows < stroke) {
-            throw new IllegalArgumentException("A surface of " + columns + " by " + rows
-                    + " samples has no strokes of " + stroke + ".");
-        }
-        BoxMeans plain = new BoxMeans(lightness, columns, rows);
-        int wide = columns - stroke + 1;
-        int high = rows - stroke + 1;
-        float[] averaged = new float[wide * high];
-        for (int y = 0; y < high; y++) {
-            for (int x = 0; x < wide; x++) {
-                averaged[y * wide + x] = (float) plain.mean(x, y, x + stroke, y + stroke);
-            }
-        }
-        BoxMeans means = new BoxMeans(averaged, wide, high);
-        int side = Math.min(SIDE * stroke, Math.min(wide, high));
-        int apart = APART * stroke;
-        Windows windows = new Windows((wide - side) / apart + 1, (high - side) / apart + 1, side, apart);
-        for (int j = 0; j < windows.down; j++) {
-            for (int i = 0; i < windows.across; i++) {
-                int x = i * apart;
-                int y = j * apart;
-                windows.means[j * windows.across + i] = means.mean(x, y, x + side, y + side);
-                windows.variances[j * windows.across + i] = means.variance(x, y, x + side, y + side);
-            }
+        return of(lightness, columns, new WindowGrid(columns, lightness.length / columns, stroke));
+    }
+
+    /**
+     * Looks over a surface through windows that are known.
+     *
+     * @param lightness  L* row by row
+     * @param columns    how many in a row
+     * @param grid       the windows, made for a surface of that size
+     */
+    public static Windows of(float[] lightness, int columns, WindowGrid grid) {
+        int wide = grid.wide();
+        float[] averaged = BoxMeans.smooth(lightness, columns, grid.stroke());
+        BoxMeans means = new BoxMeans(averaged, wide, grid.high());
+        Windows windows = new Windows(grid.count());
+        for (int i = 0; i < windows.means.length; i++) {
+            int x = grid.left(i);
+            int y = grid.top(i);
+            windows.means[i] = means.mean(x, y, x + grid.side(), y + grid.side());
+            windows.variances[i] = means.variance(x, y, x + grid.side(), y + grid.side());
         }
         return windows;
     }
@@ -85,21 +68,6 @@ public final class Windows {
     /** Number of windows. */
     public int count() {
         return means.length;
-    }
-
-    /** Left edge of a window, in samples. */
-    public int left(int window) {
-        return window % across * apart;
-    }
-
-    /** Top edge of a window, in samples. */
-    public int top(int window) {
-        return window / across * apart;
-    }
-
-    /** Width and height of a window, in samples; its strokes reach one stroke less a sample beyond it. */
-    public int side() {
-        return side;
     }
 
     /** Signal to noise in a window of an ink of that lightness. */

@@ -7,12 +7,10 @@
 package org.pollex.print.stock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.pollex.colour.Lab;
 import org.pollex.colour.noise.Windows;
 import org.pollex.geometry.shape.Polygons;
@@ -24,37 +22,16 @@ import org.pollex.geometry.shape.Polygons;
  */
 public final class Legibility {
 
-    private static final double SAMPLES_IN_A_STROKE = 3;
-    private static final double COARSEST = 0.15;
-    private static final double AROUND = 1;
-
     private final Stock stock;
+    private final InkSites sites;
     private final short[] numbers;
-    private final int columns;
-    private final double step;
-    private final int stroke;
-    private final double x;
-    private final double y;
     private final Windows ground;
-    private final List<Integer> touched = new ArrayList<>();
 
-    private Legibility(Stock stock, Geometry ink, boolean mirrored, double width) {
+    private Legibility(Stock stock, InkSites sites, boolean mirrored) {
         this.stock = stock;
-        step = Math.min(COARSEST, width / SAMPLES_IN_A_STROKE);
-        stroke = Math.max(1, (int) Math.round(width / step));
-        Envelope box = ink.getEnvelopeInternal();
-        x = box.getMinX() - AROUND - 3 * width;
-        y = box.getMinY() - AROUND - 3 * width;
-        columns = (int) Math.ceil((box.getWidth() + 2 * AROUND + 6 * width) / step) + stroke;
-        int rows = (int) Math.ceil((box.getHeight() + 2 * AROUND + 6 * width) / step) + stroke;
-        numbers = stock.raster(x, y, step, columns, rows, mirrored);
+        this.sites = sites;
+        numbers = sites.raster(stock, mirrored);
         ground = windows(UnaryOperator.identity());
-        PreparedGeometry area = PreparedGeometryFactory.prepare(ink);
-        for (int i = 0; i < ground.count(); i++) {
-            if (area.intersects(Polygons.factory().toGeometry(box(i)))) {
-                touched.add(i);
-            }
-        }
     }
 
     /**
@@ -65,10 +42,16 @@ public final class Legibility {
      * @param width     width of its strokes, mm, above 0
      */
     public static Legibility of(Stock stock, Geometry ink, boolean mirrored, double width) {
-        if (ink.isEmpty() || !(width > 0)) {
-            throw new IllegalArgumentException("There is no ink, or its strokes have no width: " + width + ".");
-        }
-        return new Legibility(stock, ink, mirrored, width);
+        return of(stock, new InkSites(ink, width), mirrored);
+    }
+
+    /**
+     * The same at places that are known from another stock.
+     *
+     * @param mirrored  whether the face is seen from behind
+     */
+    public static Legibility of(Stock stock, InkSites sites, boolean mirrored) {
+        return new Legibility(stock, sites, mirrored);
     }
 
     private Windows windows(UnaryOperator<Lab> film) {
@@ -81,15 +64,7 @@ public final class Legibility {
         for (int i = 0; i < lightness.length; i++) {
             lightness[i] = seen[numbers[i] & 0xffff];
         }
-        return Windows.of(lightness, columns, stroke);
-    }
-
-    /** Where a window lies, its strokes included. */
-    private Envelope box(int window) {
-        double left = x + ground.left(window) * step;
-        double top = y + ground.top(window) * step;
-        double size = (ground.side() + stroke - 1) * step;
-        return new Envelope(left, left + size, top, top + size);
+        return Windows.of(lightness, sites.columns(), sites.windows());
     }
 
     /**
@@ -103,7 +78,7 @@ public final class Legibility {
 
     private double[] indices(UnaryOperator<Lab> film) {
         Windows ink = windows(film);
-        return touched.stream().mapToDouble(i -> ground.index(i, ink)).toArray();
+        return Arrays.stream(sites.touched()).mapToDouble(i -> ground.index(i, ink)).toArray();
     }
 
     /** The places whose signal to noise is below a limit, as boxes; empty when there is none. */
@@ -112,7 +87,7 @@ public final class Legibility {
         List<Geometry> boxes = new ArrayList<>();
         for (int i = 0; i < indices.length; i++) {
             if (indices[i] < limit) {
-                boxes.add(Polygons.factory().toGeometry(box(touched.get(i))));
+                boxes.add(Polygons.factory().toGeometry(sites.box(sites.touched()[i])));
             }
         }
         return boxes.isEmpty() ? Polygons.empty() : Polygons.union(boxes);

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.pollex.colour.Contrast;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Lab;
@@ -90,16 +91,13 @@ public final class Ranking {
         if (ranking.borders.isEmpty()) {
             return List.of();
         }
-        List<Ranked> all = new ArrayList<>();
         Set<List<Ink>> sets = ranking.sets();
-        for (Material material : catalogues.materials()) {
-            if (material.getLab() != null) {
-                Colours colours = new Colours(PrintedTones.of(with(printed, material)));
-                sets.forEach(inks -> all.add(ranking.ranked(material, inks, colours)));
-            }
-        }
-        all.sort(Comparator.comparingDouble(Ranked::score).reversed());
-        return all;
+        return catalogues.materials().parallelStream().filter(material -> material.getLab() != null)
+                .flatMap(material -> {
+                    Colours colours = new Colours(PrintedTones.of(with(printed, material)));
+                    return sets.stream().map(inks -> ranking.ranked(material, inks, colours));
+                }).sorted(Comparator.comparingDouble(Ranked::score).reversed())
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     /** The inks of a design that are exchanged for others: those with a colour, in its order. */

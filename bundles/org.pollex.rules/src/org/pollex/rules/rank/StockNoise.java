@@ -17,6 +17,7 @@ import org.pollex.model.catalogue.Material;
 import org.pollex.model.store.Catalogues;
 import org.pollex.print.Printed;
 import org.pollex.print.PrintedSide;
+import org.pollex.print.stock.InkSites;
 import org.pollex.print.stock.Legibility;
 import org.pollex.print.stock.Stock;
 import org.pollex.print.stock.Strokes;
@@ -33,6 +34,7 @@ public final class StockNoise implements GroundNoise {
     private final boolean mirrored;
     private final double width;
     private final Map<Material, Legibility> known = new ConcurrentHashMap<>();
+    private InkSites sites;
 
     /**
      * The noise for a design.
@@ -52,7 +54,19 @@ public final class StockNoise implements GroundNoise {
         if (!Stock.patterned(material) || area.isEmpty() || !(width > 0)) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(known.computeIfAbsent(material,
-                each -> Legibility.of(Stock.of(each), area, mirrored, width)).of(film));
+        Legibility legibility = known.get(material);
+        if (legibility == null) {
+            // Not within the map: a thread that waits for others may look at another material meanwhile.
+            legibility = Legibility.of(Stock.of(material), sites(), mirrored);
+            known.put(material, legibility);
+        }
+        return OptionalDouble.of(legibility.of(film));
+    }
+
+    private synchronized InkSites sites() {
+        if (sites == null) {
+            sites = new InkSites(area, width);
+        }
+        return sites;
     }
 }

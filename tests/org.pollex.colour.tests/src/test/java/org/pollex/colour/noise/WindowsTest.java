@@ -68,6 +68,23 @@ class WindowsTest {
         assertEquals(Math.sin(u) / u, factor, 0.02);
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 7, 20})
+    void boxesHaveTheMeansOfTheirValues(int side) {
+        int columns = 33;
+        float[] values = noise(columns, 20, 15, 5);
+        float[] means = BoxMeans.smooth(values, columns, side);
+        int wide = columns - side + 1;
+        assertEquals(wide * (20 - side + 1), means.length);
+        for (int i = 0; i < means.length; i++) {
+            double sum = 0;
+            for (int k = 0; k < side * side; k++) {
+                sum += values[(i / wide + k / side) * columns + i % wide + k % side];
+            }
+            assertEquals(sum / (side * side), means[i], 1e-4);
+        }
+    }
+
     @Test
     void anEvenSurfaceLeavesOnlyTheNoiseOfTheEye() {
         float[] values = new float[100 * 100];
