@@ -51,6 +51,11 @@ record Ground(Material material, Lab tone) {
         return lighter(ink) >= LIGHTER;
     }
 
+    /** Whether what prints with a lightness, L*, is light on the ground. */
+    boolean isLight(double l) {
+        return l - tone.l() >= LIGHTER;
+    }
+
     /** The ink that differs most in lightness from the ground. */
     Optional<Ink> strongest(List<Ink> inks) {
         return inks.stream().filter(ink -> ink.getKind() != InkKind.PROCESS && ink.getLab() != null)

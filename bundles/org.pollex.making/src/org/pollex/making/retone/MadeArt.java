@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.pollex.artwork.Art;
 import org.pollex.artwork.ArtException;
 import org.pollex.colour.Srgb;
 import org.pollex.making.desk.OpenDesign;
@@ -51,6 +52,15 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
                     .colours(placement);
         } catch (ItemException | PrintException e) {
             throw new Refusal(ExitCode.UNREADABLE, session.shown(from) + ": " + e.getMessage(), e);
+        } catch (ArtException e) {
+            throw new Refusal(ExitCode.UNREADABLE, e.getMessage(), e);
+        }
+    }
+
+    /** The art of a placement as it was read. */
+    Art art(Placement placement) throws Refusal {
+        try {
+            return session.suiteNear(from.getParent()).artBeside(from).art(placement);
         } catch (ArtException e) {
             throw new Refusal(ExitCode.UNREADABLE, e.getMessage(), e);
         }

@@ -42,9 +42,10 @@ import org.pollex.print.retone.RetoneStyle;
 /**
  * Makes the sibling of a design for another material. One light ink on a darker material gets art of its own, written
  * beside the source, which is not touched; one dark ink on a lighter material keeps the art; several inks are matched
- * anew, bare stock among them, and on a dark material get art in which white for what showed white and lines round dark
- * parts are added; full colour keeps the art where white lies below. The sibling names the design that it was made from
- * and notes which art, so that {@link Renewal} can carry a later change over.
+ * anew, bare stock among them, and on a dark material get art in which white for what showed white and lines round
+ * dark parts are added; full colour keeps its colours over white and gets on a dark material what is missing in white
+ * alone. The sibling names the design that it was made from and notes which art, so that {@link Renewal} can carry a
+ * later change over.
  */
 public final class Retoner {
 
@@ -177,10 +178,11 @@ public final class Retoner {
         } else if (order.style().apart()) {
             told.add("Parts are kept apart where there are several inks to choose from, which is not the case here.");
         }
-        if (!method.isFullColour() && (inks.size() == 1 || SeveralInks.suits(ground))) {
-            SeveralInks several = new SeveralInks(made, ground, inks, plan, order.style());
-            Maker maker = inks.size() == 1 ? new OneInk(made, ground, inks.get(0), order.style())::retone
-                    : several::retone;
+        if (SeveralInks.suits(ground) || !method.isFullColour() && inks.size() == 1) {
+            SeveralInks several = method.isFullColour() || inks.size() < 2 ? null
+                    : new SeveralInks(made, ground, inks, plan, order.style());
+            Maker maker = method.isFullColour() ? new FullColour(made, ground, order.style())::retone
+                    : several == null ? new OneInk(made, ground, inks.get(0), order.style())::retone : several::retone;
             for (Side side : sibling.getSides()) {
                 Geometry safe = open.printed().item().face(side.getName()).orElseThrow().safe();
                 for (Mark mark : Marks.of(side)) {
@@ -190,7 +192,7 @@ public final class Retoner {
                     told.add(side.getName() + ", " + maker.retone(mark, safe, art));
                 }
             }
-            if (inks.size() > 1 && !several.used().isEmpty()) {
+            if (several != null && !several.used().isEmpty()) {
                 sibling.getInks().removeIf(ink -> !several.used().contains(ink));
             }
         } else {

@@ -34,7 +34,7 @@ final class Room {
         Geometry after = light.convexHull();
         Geometry zone = safe.buffer(TOLERANCE);
         AffineTransformation place = place(placement);
-        if (before.isEmpty() || zone.covers(place.transform(after)) || !zone.covers(place.transform(before))) {
+        if (before.isEmpty() || light.isEmpty() || zone.covers(place.transform(after)) || !zone.covers(place.transform(before))) {
             return 1;
         }
         double grown = 0;
@@ -45,9 +45,9 @@ final class Room {
         return Math.max(LEAST, 1 - (grown + TOLERANCE) / reach);
     }
 
-    /** What is told of art that was made smaller; empty when it was not. */
+    /** What is told of art that was made smaller, 1 % at least; empty when it was not. */
     static String said(double smaller) {
-        return smaller < 1 ? " It is " + Measures.number(100 * (1 - smaller), 0)
+        return smaller < 1 ? " It is " + Measures.number(Math.max(1, 100 * (1 - smaller)), 0)
                 + " % smaller, to make room for the line round it." : "";
     }
 

@@ -120,8 +120,8 @@ final class SeveralInks {
         }
         Map<Integer, String> choices = new LinkedHashMap<>();
         List<ColourArea> printed = new ArrayList<>();
-        List<ColourArea> drawn = with(areas, paper);
-        lines = lines.isEmpty() ? lines : withCrumbs(lines, drawn);
+        List<ColourArea> drawn = Drawn.withPaper(areas, paper);
+        lines = lines.isEmpty() ? lines : Drawn.withCrumbs(lines, drawn, Ground.limits(made.open().printed().method()).gap());
         for (ColourArea area : drawn) {
             choices.put(area.rgb(), plan.of(area.rgb()));
             printed.add(new ColourArea(area.rgb(), Polygons.difference(area.area(), lines)));
@@ -155,23 +155,6 @@ final class SeveralInks {
         return used;
     }
 
-    /** Lines with the holes filled that are left between them and what they go round, too small to stay open. */
-    private Geometry withCrumbs(Geometry lines, List<ColourArea> beside) {
-        List<Geometry> all = new ArrayList<>(beside.stream().map(ColourArea::area).toList());
-        all.add(lines);
-        double gap = Ground.limits(made.open().printed().method()).gap();
-        List<Geometry> more = new ArrayList<>(List.of(lines));
-        for (Polygon part : Polygons.parts(Polygons.union(all))) {
-            for (int i = 0; i < part.getNumInteriorRing(); i++) {
-                Polygon hole = Polygons.factory().createPolygon(part.getInteriorRingN(i));
-                if (hole.getArea() < 2 * gap * gap) {
-                    more.add(hole);
-                }
-            }
-        }
-        return Polygons.union(more);
-    }
-
     private String told(Map<Integer, String> choices, Geometry lines) {
         Set<String> used = new TreeSet<>(choices.values());
         boolean bare = used.remove(ColourMatch.BARE);
@@ -191,21 +174,6 @@ final class SeveralInks {
             OneInk.print(mark, lightest);
         }
         return "line of text or plain shape: " + (stays ? "stays as it is." : "prints in " + lightest.getId() + ".");
-    }
-
-    /** The areas that print, and the paper that they enclose as an area of its own. */
-    private static List<ColourArea> with(List<ColourArea> areas, int paper) {
-        List<ColourArea> printed = new ArrayList<>(areas.stream().filter(area -> area.rgb() != paper).toList());
-        Geometry all = Polygons.union(printed.stream().map(ColourArea::area).toList());
-        List<Geometry> filled = new ArrayList<>();
-        for (Polygon part : Polygons.parts(all)) {
-            filled.add(Polygons.factory().createPolygon(part.getExteriorRing()));
-        }
-        Geometry enclosed = Polygons.difference(Polygons.union(filled), all);
-        if (!enclosed.isEmpty()) {
-            printed.add(new ColourArea(paper, enclosed));
-        }
-        return printed;
     }
 
     private Geometry lines(List<ColourArea> areas, int paper) {

@@ -14,9 +14,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -239,14 +244,83 @@ class RetoneWordTest {
         assertTrue(answer.err().contains("leave out --ink"), answer.err());
     }
 
+    private Studio.Answer fullColour(String art, String material, String... more) {
+        studio.write("full.svg", Studio.svg(16, 16, art));
+        assertEquals(0, studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white",
+                "--method", "full-colour-white", "--front", "full.svg", "--force").code());
+        List<String> words = new ArrayList<>(List.of("retone", "c.design", "--material", material, "--out",
+                "b.design"));
+        words.addAll(List.of(more));
+        Studio.Answer answer = studio.call(words.toArray(new String[0]));
+        assertEquals(0, answer.code(), answer.err());
+        return answer;
+    }
+
+    /** Colours of the art of the sibling. */
+    private Set<String> colours() throws Exception {
+        Set<String> colours = new TreeSet<>();
+        Matcher fill = Pattern.compile("fill=\"(#[0-9a-f]{6})\"").matcher(studio.text(mark("b.design").getArt()));
+        while (fill.find()) {
+            colours.add(fill.group(1));
+        }
+        return colours;
+    }
+
     @Test
     void keepsFullColourArtWhereWhiteLiesBelow() throws Exception {
-        studio.call("new", "c.design", "--product", "standard-pick", "--material", "solid-white", "--method",
-                "full-colour-white", "--front", "face.svg");
-        Studio.Answer answer = studio.call("retone", "c.design", "--material", "solid-black", "--out", "b.design");
-        assertEquals(0, answer.code(), answer.err());
+        Studio.Answer answer = fullColour(FACE, "solid-cream");
         assertTrue(answer.out().contains("white below keeps light light"), answer.out());
+        assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
+        answer = fullColour("<circle cx=\"8\" cy=\"8\" r=\"6\" fill=\"#ffd54a\"/>", "solid-black");
+        assertTrue(answer.out().contains("stays as it is, white below keeps light light"), answer.out());
+        assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256(), "nothing dark, nothing to add");
         assertEquals("solid-black", ModelFiles.DESIGNS.load(folder.resolve("b.design")).getMaterial());
+    }
+
+    @Test
+    void printsInWhiteAloneWhatFullColourWouldLoseOnADarkMaterial() throws Exception {
+        String art = FACE.replace("<circle cx=\"6\"", "<circle cx=\"8\" cy=\"11\" r=\"1.5\" fill=\"#ffffff\"/>"
+                + "<circle cx=\"6\"");
+        Studio.Answer answer = fullColour(art, "solid-black");
+        assertTrue(answer.out().contains("Its colours stay as they are, over white. The paper that it encloses prints "
+                + "too. Lines in white alone keep dark parts from melting into the material."), answer.out());
+        assertEquals(Set.of("#000000", "#101010", "#14235a", "#ffd54a", "#ffffff"), colours());
+        String everywhere = fullColour(art, "solid-black", "--lines", "everywhere").out();
+        assertTrue(everywhere.contains("Lines in white alone"), everywhere);
+        long most = white();
+        fullColour(art, "solid-black", "--lines", "nowhere");
+        long least = white();
+        fullColour(art, "solid-black");
+        assertTrue(least < white() && white() < most, least + " " + white() + " " + most);
+        String check = studio.call("check", "b.design").out();
+        for (String each : List.of("reads-negative", "line-too-thin", "gap-too-narrow", "underbase-missing")) {
+            assertFalse(check.contains("error " + each), check);
+        }
+        assertEquals(answer.out(), fullColour(art, "solid-black").out());
+    }
+
+    /** Length of the text that draws what prints white. */
+    private long white() throws Exception {
+        Matcher path = Pattern.compile("fill=\"#ffffff\" d=\"([^\"]*)\"")
+                .matcher(studio.text(mark("b.design").getArt()));
+        return path.find() ? path.group(1).length() : 0;
+    }
+
+    @Test
+    void aDarkMarkOfOneColourPrintsInWhiteAlone() throws Exception {
+        Studio.Answer answer = fullColour("<path d=\"M3 3V13H5V9H11V13H13V3H11V7H5V3Z\" fill=\"#14235a\"/>",
+                "solid-black");
+        assertTrue(answer.out().contains("It prints in white alone."), answer.out());
+        assertEquals(Set.of("#ffffff"), colours());
+    }
+
+    @Test
+    void artWithGradientsStaysAsItIs() throws Exception {
+        Studio.Answer answer = fullColour("<linearGradient id=\"g\"><stop offset=\"0\" stop-color=\"#14235a\"/>"
+                + "<stop offset=\"1\" stop-color=\"#203060\"/></linearGradient><rect x=\"2\" y=\"2\" width=\"12\" "
+                + "height=\"12\" fill=\"url(#g)\"/>", "solid-black");
+        assertTrue(answer.out().contains("gradients or pictures, so nothing is drawn into it"), answer.out());
+        assertEquals(mark("c.design").getSha256(), mark("b.design").getSha256());
     }
 
     @Test
