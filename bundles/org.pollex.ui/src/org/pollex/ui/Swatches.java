@@ -43,13 +43,22 @@ public final class Swatches {
     public static Optional<BufferedImage> item(Suite suite, String product, String material, boolean zones, int height,
             int backdrop) {
         try {
-            Printed printed = bare(suite, product, material);
-            Item item = printed.item();
-            return Optional.of(square(front(printed, height / (Math.max(item.width(), item.height()) + ROOM), zones,
-                    backdrop), height, backdrop));
+            return Optional.of(item(bare(suite, product, material), zones, height, backdrop));
         } catch (PrintException | ItemException | ArtException | IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * The first face of what is printed.
+     *
+     * @param height    of the picture, which is square, pixels
+     * @param backdrop  colour behind it, sRGB 0xRRGGBB
+     */
+    public static BufferedImage item(Printed printed, boolean zones, int height, int backdrop) {
+        Item item = printed.item();
+        return square(front(printed, height / (Math.max(item.width(), item.height()) + ROOM), zones, backdrop), height,
+                backdrop);
     }
 
     /** The first face of what is printed, {@code scale} pixels a mm, with some room round it. */

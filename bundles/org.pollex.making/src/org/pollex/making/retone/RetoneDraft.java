@@ -6,7 +6,6 @@
  */
 package org.pollex.making.retone;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -17,7 +16,7 @@ import org.pollex.artwork.Art;
 import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.SavingAs;
 import org.pollex.making.session.Refusal;
-import org.pollex.making.session.SafeOutput;
+import org.pollex.making.session.TemporaryFolder;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Placement;
 import org.pollex.model.store.ArtFiles;
@@ -84,16 +83,6 @@ public final class RetoneDraft implements AutoCloseable {
     /** Takes the temporary files away. */
     @Override
     public void close() {
-        remove(work);
-    }
-
-    static void remove(Path work) {
-        for (File folder : Optional.ofNullable(work.toFile().listFiles()).orElse(new File[0])) {
-            for (File file : Optional.ofNullable(folder.listFiles()).orElse(new File[0])) {
-                SafeOutput.remove(file.toPath());
-            }
-            SafeOutput.remove(folder.toPath());
-        }
-        SafeOutput.remove(work);
+        TemporaryFolder.remove(work);
     }
 }

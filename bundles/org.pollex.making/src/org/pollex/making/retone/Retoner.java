@@ -6,7 +6,6 @@
  */
 package org.pollex.making.retone;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,8 +22,8 @@ import org.pollex.making.desk.Desk;
 import org.pollex.making.desk.OpenDesign;
 import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
-import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
+import org.pollex.making.session.TemporaryFolder;
 import org.pollex.model.catalogue.Ink;
 import org.pollex.model.catalogue.Method;
 import org.pollex.model.design.Design;
@@ -98,7 +97,7 @@ public final class Retoner {
     RetoneDraft draft(OpenDesign open, RetoneOrder order, BooleanSupplier stopped) throws Refusal {
         Catalogues known = catalogues(order);
         Ground ground = Ground.of(known, order.material());
-        Path work = temporary();
+        Path work = TemporaryFolder.make("pollex-retone");
         boolean done = false;
         try {
             RetoneDraft draft = make(open, order, ground, inks(open, known, ground, order), work, stopped);
@@ -106,7 +105,7 @@ public final class Retoner {
             return draft;
         } finally {
             if (!done) {
-                RetoneDraft.remove(work);
+                TemporaryFolder.remove(work);
             }
         }
     }
@@ -269,15 +268,6 @@ public final class Retoner {
         } catch (IllegalArgumentException e) {
             // Two drives have no path between them; the whole path is all there is to say.
             return from.toString().replace('\\', '/');
-        }
-    }
-
-    private static Path temporary() throws Refusal {
-        try {
-            return Files.createTempDirectory("pollex-retone");
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.NOT_WRITTEN, "No folder for temporary files can be made ("
-                    + SafeOutput.reason(e) + "); check the room on the disk.", e);
         }
     }
 }

@@ -27,6 +27,7 @@ import org.pollex.making.session.ExitCode;
 import org.pollex.making.session.Refusal;
 import org.pollex.making.session.SafeOutput;
 import org.pollex.making.session.Session;
+import org.pollex.making.session.TemporaryFolder;
 import org.pollex.model.design.Design;
 import org.pollex.model.design.Mark;
 import org.pollex.model.job.Job;
@@ -43,6 +44,7 @@ import org.pollex.output.picture.MaterialPicture;
 import org.pollex.output.picture.PictureOptions;
 import org.pollex.output.picture.PngFile;
 import org.pollex.output.proof.ProofPdf;
+import org.pollex.print.Printed;
 import org.pollex.rules.review.JobReview;
 
 /** Writes the sample job, and what is printed of it. */
@@ -84,6 +86,24 @@ public final class SampleJob {
         before.next(JOB);
         job(folder);
         return designs;
+    }
+
+    /**
+     * The designs of the job as they print, in the order of {@link SampleDesigns#ALL}; nothing of it stays on the disk.
+     *
+     * @param before  as for {@link #write}
+     */
+    public List<Printed> printed(Step before) throws Refusal {
+        Path folder = TemporaryFolder.make("pollex-sample");
+        try {
+            List<Printed> printed = new ArrayList<>();
+            for (Path each : write(folder, before)) {
+                printed.add(new Desk(session).open(each).printed());
+            }
+            return printed;
+        } finally {
+            TemporaryFolder.remove(folder);
+        }
     }
 
     /** Hears of each piece of work before it begins. */

@@ -7,6 +7,7 @@
 package org.pollex.ui.jobs.welcome;
 
 import java.awt.image.BufferedImage;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.core.runtime.ILog;
@@ -32,14 +33,13 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.EditorPart;
-import org.pollex.markers.StudioSuite;
-import org.pollex.model.catalogue.Material;
-import org.pollex.model.catalogue.Product;
-import org.pollex.rules.Suite;
+import org.pollex.making.sample.SampleJob;
+import org.pollex.making.session.Refusal;
 import org.pollex.ui.ScreenImages;
 import org.pollex.ui.Swatches;
 import org.pollex.ui.jobs.wizard.Wizards;
 import org.pollex.ui.jobs.work.SampleSteps;
+import org.pollex.ui.jobs.work.Studio;
 import org.pollex.ui.jobs.work.Work;
 
 /** The first page: what the suite does, and where to begin. */
@@ -157,24 +157,28 @@ public final class WelcomePage extends EditorPart {
         link.addListener(SWT.Selection, event -> run.run());
     }
 
-    /** Bare items in the colours of their materials, drawn in the background. */
+    /** The designs of the sample job as they print, drawn in the background. */
     private void draw(Composite area, ScrolledComposite scrolled) {
         int backdrop = ScreenImages.rgb(area.getBackground());
         Job job = Job.create("Drawing pictures", monitor -> {
-            Suite suite = StudioSuite.get();
-            List<Product> products = suite.catalogues().products();
-            List<Material> materials = suite.catalogues().materials();
             List<BufferedImage> drawn = new ArrayList<>();
-            for (int i = 0; i < PICTURES && !products.isEmpty() && !materials.isEmpty(); i++) {
-                Swatches.item(suite, products.get(i % products.size()).getId(),
-                        materials.get((i * 2 + 1) % materials.size()).getId(), false, PICTURE, backdrop)
-                        .ifPresent(drawn::add);
+            try {
+                Path here = Path.of("").toAbsolutePath();
+                new SampleJob(Studio.session(here)).printed(piece -> {
+                    if (monitor.isCanceled()) {
+                        throw Refusal.wrongUse("Stopped.");
+                    }
+                }).forEach(each -> drawn.add(Swatches.item(each, false, PICTURE, backdrop)));
+            } catch (Refusal e) {
+                // the page does without pictures; the button says what is wrong when it is pressed
+                ILog.of(WelcomePage.class).info("The sample could not be drawn: " + e.getMessage());
             }
             Work.later(() -> show(drawn, area, scrolled));
             return Status.OK_STATUS;
         });
         job.setSystem(true);
         job.schedule();
+        area.addDisposeListener(event -> job.cancel());
     }
 
     private void show(List<BufferedImage> drawn, Composite area, ScrolledComposite scrolled) {
