@@ -54,7 +54,7 @@ public final class ReviewDesk extends ViewPart {
 
     private static final int WIDE = 180;
 
-    private final IResourceChangeListener markers = this::markersChanged;
+    private final IResourceChangeListener changes = this::changed;
     private final List<Button> needEntry = new ArrayList<>();
     private Combo jobs;
     private Button unsettled;
@@ -80,7 +80,7 @@ public final class ReviewDesk extends ViewPart {
         buttons(pane.buttons());
         sash.setWeights(60, 40);
         Narrow.follow(sash);
-        ResourcesPlugin.getWorkspace().addResourceChangeListener(markers, IResourceChangeEvent.POST_CHANGE);
+        ResourcesPlugin.getWorkspace().addResourceChangeListener(changes, IResourceChangeEvent.POST_CHANGE);
         refresh();
     }
 
@@ -117,8 +117,8 @@ public final class ReviewDesk extends ViewPart {
         return button;
     }
 
-    private void markersChanged(IResourceChangeEvent event) {
-        if (event.findMarkerDeltas(org.pollex.markers.FindingMarkers.TYPE, true).length > 0 && !jobs.isDisposed()) {
+    private void changed(IResourceChangeEvent event) {
+        if (QueueChanges.in(event) && !jobs.isDisposed()) {
             jobs.getDisplay().asyncExec(() -> {
                 if (!jobs.isDisposed()) {
                     refresh();
@@ -292,7 +292,7 @@ public final class ReviewDesk extends ViewPart {
 
     @Override
     public void dispose() {
-        ResourcesPlugin.getWorkspace().removeResourceChangeListener(markers);
+        ResourcesPlugin.getWorkspace().removeResourceChangeListener(changes);
         super.dispose();
     }
 }
