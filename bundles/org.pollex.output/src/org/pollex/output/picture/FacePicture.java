@@ -40,12 +40,20 @@ final class FacePicture {
         this.painter = new PrintPainter(printed);
     }
 
-    /** Paints the face with its middle at a place in mm from the top left of the picture. */
-    void paint(BufferedImage image, ItemFace face, double x, double y) {
-        AffineTransform place = AffineTransform.getScaleInstance(options.scale(), options.scale());
-        place.translate(x, y);
+    /** A picture of a face and where in a larger picture it belongs. */
+    record Layer(BufferedImage image, int left, int top) {
+
+        void onto(BufferedImage picture) {
+            Graphics2D g = picture.createGraphics();
+            g.drawImage(image, left, top, null);
+            g.dispose();
+        }
+    }
+
+    /** The face itself, when its middle lies at a place in mm from the top left of the picture. */
+    Layer layer(ItemFace face, double x, double y) {
+        AffineTransform place = place(x, y);
         Shape outline = Shapes.path(face.area());
-        shadow(image, outline, place);
         Rectangle box = place.createTransformedShape(outline).getBounds();
         box.grow(2, 2);
         BufferedImage layer = new BufferedImage(box.width, box.height, BufferedImage.TYPE_INT_ARGB);
@@ -59,13 +67,19 @@ final class FacePicture {
             bevel(g, outline, face.area());
         }
         g.dispose();
-        Graphics2D onto = image.createGraphics();
-        onto.drawImage(layer, box.x, box.y, null);
-        onto.dispose();
+        return new Layer(layer, box.x, box.y);
     }
 
-    private void shadow(BufferedImage image, Shape outline, AffineTransform place) {
-        Graphics2D g = smooth(image, place);
+    private AffineTransform place(double x, double y) {
+        AffineTransform place = AffineTransform.getScaleInstance(options.scale(), options.scale());
+        place.translate(x, y);
+        return place;
+    }
+
+    /** Paints the shadow of the face, whose middle lies at a place in mm from the top left of the picture. */
+    void shadow(BufferedImage image, ItemFace face, double x, double y) {
+        Shape outline = Shapes.path(face.area());
+        Graphics2D g = smooth(image, place(x, y));
         g.translate(0.15, 0.5);
         for (int i = SHADOW_STEPS; i > 0; i--) {
             g.setColor(new Color(0f, 0f, 0.03f, 0.016f));

@@ -10,6 +10,9 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.stream.IntStream;
 import org.pollex.print.PrintedTones;
 import org.pollex.print.Printed;
 import org.pollex.print.item.ItemFace;
@@ -60,10 +63,18 @@ public final class MaterialPicture {
             g.setColor(new Color(options.backdrop()));
             g.fillRect(0, 0, image.getWidth(), image.getHeight());
             FacePicture painter = new FacePicture(printed, options);
-            for (int i = 0; i < faces.size(); i++) {
-                double x = MARGIN + i * (wide + MARGIN) + wide / 2;
-                painter.paint(image, faces.get(i), x, MARGIN + high / 2);
+            double[] x = new double[faces.size()];
+            for (int i = 0; i < x.length; i++) {
+                x[i] = MARGIN + i * (wide + MARGIN) + wide / 2;
             }
+            double y = MARGIN + high / 2;
+            // The faces are painted beside the shadows, on pictures of their own.
+            ForkJoinTask<List<FacePicture.Layer>> layers = ForkJoinPool.commonPool().submit(() -> IntStream
+                    .range(0, x.length).mapToObj(i -> painter.layer(faces.get(i), x[i], y)).toList());
+            for (int i = 0; i < x.length; i++) {
+                painter.shadow(image, faces.get(i), x[i], y);
+            }
+            layers.join().forEach(layer -> layer.onto(image));
             if (options.zones()) {
                 new ZoneLegend(options).paint(g, MARGIN, high + 2 * MARGIN, width - 2 * MARGIN);
             }

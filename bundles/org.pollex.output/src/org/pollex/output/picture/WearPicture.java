@@ -9,6 +9,9 @@ package org.pollex.output.picture;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import org.pollex.colour.Srgb;
 import org.pollex.model.LabColour;
@@ -47,8 +50,10 @@ public final class WearPicture {
     public WearPicture(Printed printed, PictureOptions options) {
         this.printed = printed;
         scale = options.scale();
+        ForkJoinTask<BufferedImage> bare = ForkJoinPool.commonPool().submit(() -> MaterialPicture.of(
+                printed.with(printed.material(), printed.inks(), List.of()), options));
         fresh = MaterialPicture.of(printed, options);
-        below = MaterialPicture.of(printed.with(printed.material(), printed.inks(), List.of()), options);
+        below = bare.join();
         FilmThickness thickness = FilmThickness.of(printed);
         List<ItemFace> all = printed.item().faces();
         for (int i = 0; i < all.size(); i++) {
@@ -93,7 +98,7 @@ public final class WearPicture {
         int right = (int) Math.ceil((middleX + box.getMaxX()) * scale);
         int top = (int) Math.floor((middleY + box.getMinY()) * scale);
         int bottom = (int) Math.ceil((middleY + box.getMaxY()) * scale);
-        for (int row = Math.max(0, top); row < Math.min(bottom, worn.getHeight()); row++) {
+        IntStream.range(Math.max(0, top), Math.min(bottom, worn.getHeight())).parallel().forEach(row -> {
             double y = (row + 0.5) / scale - middleY;
             for (int column = Math.max(0, left); column < Math.min(right, worn.getWidth()); column++) {
                 double x = (column + 0.5) / scale - middleX;
@@ -108,6 +113,6 @@ public final class WearPicture {
                     worn.setRGB(column, row, coreRgb);
                 }
             }
-        }
+        });
     }
 }

@@ -67,13 +67,32 @@ final class Chips implements Pattern {
     public int at(double x, double y, double step) {
         double u = x / cell;
         double v = y / cell;
+        return number(chips((int) Math.floor(u), (int) Math.floor(v)), u, v, Math.max(1e-6, step / cell));
+    }
+
+    @Override
+    public void row(double[] x, double y, double step, short[] into, int from) {
+        double v = y / cell;
         double s = Math.max(1e-6, step / cell);
-        int i = (int) Math.floor(u);
         int j = (int) Math.floor(v);
+        int last = 0;
+        Chip[] chips = null;
+        for (int k = 0; k < x.length; k++) {
+            double u = x[k] / cell;
+            int i = (int) Math.floor(u);
+            if (chips == null || i != last) {
+                chips = chips(i, j);
+                last = i;
+            }
+            into[from + k] = (short) number(chips, u, v, s);
+        }
+    }
+
+    private int number(Chip[] chips, double u, double v, double s) {
         int below = 0;
         int top = 0;
         double share = 1;
-        for (Chip chip : chips(i, j)) {
+        for (Chip chip : chips) {
             double cover = chip.cover(u, v, s);
             if (cover > 0) {
                 below = share >= 0.5 ? top : below;

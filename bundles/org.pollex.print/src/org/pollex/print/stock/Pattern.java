@@ -22,4 +22,18 @@ interface Pattern {
      * @param step  distance of the samples, mm; edges are smoothed over it
      */
     int at(double x, double y, double step);
+
+    /**
+     * The numbers along a row, as {@link #at} gives them.
+     *
+     * @param x     of each sample, mm
+     * @param y     of all of them, mm
+     * @param step  distance of the samples, mm
+     * @param into  takes the numbers, from a position on
+     */
+    default void row(double[] x, double y, double step, short[] into, int from) {
+        for (int i = 0; i < x.length; i++) {
+            into[from + i] = (short) at(x[i], y, step);
+        }
+    }
 }

@@ -146,13 +146,13 @@ public final class Stock {
         if (pattern.palette().length == 1) {
             return numbers;
         }
-        IntStream.range(0, rows).parallel().forEach(row -> {
-            double v = y + (row + 0.5) * step;
-            for (int column = 0; column < columns; column++) {
-                double u = x + (column + 0.5) * step;
-                numbers[row * columns + column] = (short) pattern.at(mirrored ? -u : u, v, step);
-            }
-        });
+        double[] across = new double[columns];
+        for (int column = 0; column < columns; column++) {
+            double u = x + (column + 0.5) * step;
+            across[column] = mirrored ? -u : u;
+        }
+        IntStream.range(0, rows).parallel()
+                .forEach(row -> pattern.row(across, y + (row + 0.5) * step, step, numbers, row * columns));
         return numbers;
     }
 
