@@ -11,8 +11,11 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
@@ -62,6 +65,18 @@ final class SwatchPreview {
     private final Suite suite;
     private final Consumer<Seen> told;
     private final Image[] images = new Image[2];
+    /** A large photograph is read by one job at a time; those that wait and are dropped never begin. */
+    private final ISchedulingRule oneAtATime = new ISchedulingRule() {
+        @Override
+        public boolean contains(ISchedulingRule rule) {
+            return rule == this;
+        }
+
+        @Override
+        public boolean isConflicting(ISchedulingRule rule) {
+            return rule == this;
+        }
+    };
     private String words = "";
     private Job job;
     private Runnable again = () -> { };
@@ -75,6 +90,12 @@ final class SwatchPreview {
         this.suite = suite;
         this.told = told;
         canvas = new Canvas(parent, SWT.BORDER | SWT.DOUBLE_BUFFERED);
+        canvas.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = "An item of the material";
+            }
+        });
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addDisposeListener(event -> {
             cancel();
@@ -135,6 +156,7 @@ final class SwatchPreview {
             return Status.OK_STATUS;
         });
         job.setPriority(Job.SHORT);
+        job.setRule(oneAtATime);
         job.schedule(SETTLE);
     }
 
