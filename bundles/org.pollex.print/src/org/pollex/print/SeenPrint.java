@@ -36,6 +36,7 @@ public final class SeenPrint {
     }
 
     private final Printed printed;
+    private volatile PrintedTones tones;
     private final Map<String, Face> faces = new ConcurrentHashMap<>();
 
     SeenPrint(Printed printed) {
@@ -66,8 +67,17 @@ public final class SeenPrint {
         return known;
     }
 
+    private PrintedTones tones() {
+        PrintedTones known = tones;
+        if (known == null) {
+            known = PrintedTones.of(printed);
+            tones = known;
+        }
+        return known;
+    }
+
     private Face work(String name) {
-        PrintedTones tones = PrintedTones.of(printed);
+        PrintedTones tones = tones();
         List<SeenThrough> through = new ArrayList<>();
         printed.item().face(name).map(ItemFace::area).ifPresent(outline -> SeenThrough.on(printed, tones, name)
                 .forEach(each -> through.add(new SeenThrough(Polygons.intersection(each.area(), outline), each.laid(),

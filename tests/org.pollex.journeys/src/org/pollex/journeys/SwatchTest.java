@@ -38,6 +38,7 @@ import org.pollex.app.look.Appearance;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Srgb;
 import org.pollex.markers.StudioProject;
+import org.pollex.markers.StudioSuite;
 import org.pollex.model.catalogue.Material;
 import org.pollex.model.catalogue.Texture;
 import org.pollex.model.catalogue.TextureKind;
@@ -284,6 +285,30 @@ class SwatchTest {
 
     private static boolean said(Shell shell, String words) {
         return Widgets.all(shell, Text.class).stream().anyMatch(each -> each.getText().contains(words));
+    }
+
+    /** A shipped material is not changed; its copy has the swatch, and designs of the studio see that. */
+    @Test
+    void ofAMaterialFromElsewhereACopyIsKept() throws Exception {
+        Material shipped = StudioSuite.get().catalogues().material("solid-white").orElseThrow();
+        inDialog(shell -> {
+            dropped(shell);
+            Combo materials = Widgets.all(shell, Combo.class).get(0);
+            materials.setText("Solid white (a copy of it)");
+            materials.notifyListeners(SWT.Selection, new Event());
+            field(shell, "Whole width:").setText("2.4 in");
+            Widgets.press(shell, "Take the colour of the material from it");
+            Window.until("it is seen", () -> drawn() && ready(shell));
+            Widgets.press(shell, "Keep");
+            Window.until("it is kept", () -> shell.isDisposed());
+        });
+        Material kept = ModelFiles.CATALOGUES.load(file).getMaterials().get(0);
+        assertEquals("solid-white", kept.getId());
+        assertEquals(shipped.getLab(), kept.getLab(), "the colour was not to be taken");
+        assertEquals(shipped.getWearFactor(), kept.getWearFactor());
+        assertEquals(60.96, kept.getTexture().getScale(), 1e-6);
+        assertEquals(kept.getTexture().getPicture(), StudioSuite.get().near(studio.home()).catalogues()
+                .material("solid-white").orElseThrow().getTexture().getPicture());
     }
 
     @Test
