@@ -69,7 +69,12 @@ public final class PrintedTones {
 
     /** Colour where inks lie over one another. */
     public Lab of(Overprint overprint) {
-        return laid(overprint.laid(), overprint.laid().stream().anyMatch(this::onWhite)).over(ground);
+        return laid(overprint).over(ground);
+    }
+
+    /** The films where inks lie over one another. */
+    public Laid laid(Overprint overprint) {
+        return laid(overprint.laid(), overprint.laid().stream().anyMatch(this::onWhite));
     }
 
     /** Colour of a place of a side. */

@@ -34,7 +34,8 @@ final class Room {
         Geometry after = light.convexHull();
         Geometry zone = safe.buffer(TOLERANCE);
         AffineTransformation place = place(placement);
-        if (before.isEmpty() || light.isEmpty() || zone.covers(place.transform(after)) || !zone.covers(place.transform(before))) {
+        if (before.isEmpty() || light.isEmpty() || zone.covers(place.transform(after))
+                || !zone.covers(place.transform(before))) {
             return 1;
         }
         double grown = 0;

@@ -121,7 +121,8 @@ final class SeveralInks {
         Map<Integer, String> choices = new LinkedHashMap<>();
         List<ColourArea> printed = new ArrayList<>();
         List<ColourArea> drawn = Drawn.withPaper(areas, paper);
-        lines = lines.isEmpty() ? lines : Drawn.withCrumbs(lines, drawn, Ground.limits(made.open().printed().method()).gap());
+        double gap = Ground.limits(made.open().printed().method()).gap();
+        lines = lines.isEmpty() ? lines : Drawn.withCrumbs(lines, drawn, gap);
         for (ColourArea area : drawn) {
             choices.put(area.rgb(), plan.of(area.rgb()));
             printed.add(new ColourArea(area.rgb(), Polygons.difference(area.area(), lines)));

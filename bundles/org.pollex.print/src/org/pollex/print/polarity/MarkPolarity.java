@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.Lab;
 import org.pollex.colour.Srgb;
 import org.pollex.print.ColourArea;
 import org.pollex.print.ColourMatch;
@@ -47,20 +48,26 @@ public record MarkPolarity(ToneOrder interior, ToneOrder outline, ToneOrder fill
      * @param side   the side
      * @param art    one of the art that the side means
      * @param tones  the colours of the print
+     * @param shades colours of the bare stock that are asked about beside its mean; none where it has no pattern
      */
-    public static boolean canReverse(PrintedSide side, MeantArt art, PrintedTones tones) {
+    public static boolean canReverse(PrintedSide side, MeantArt art, PrintedTones tones, List<Lab> shades) {
+        return canReverse(side, art, tones, tones.ground())
+                || shades.stream().anyMatch(shade -> canReverse(side, art, tones, shade));
+    }
+
+    private static boolean canReverse(PrintedSide side, MeantArt art, PrintedTones tones, Lab ground) {
         if (!side.marks().isEmpty() && !side.marks().get(0).id().equals(art.mark())) {
             return true;
         }
         List<double[]> steps = new ArrayList<>();
-        art.ground().ifPresent(rgb -> steps.add(new double[] {Srgb.lab(rgb).l(), tones.ground().l()}));
+        art.ground().ifPresent(rgb -> steps.add(new double[] {Srgb.lab(rgb).l(), ground.l()}));
         for (ColourArea colour : art.areas()) {
             List<ColourMatch> of = side.matches().stream().filter(match -> match.rgb() == colour.rgb()).toList();
             if (of.size() != 1) {
                 return true;
             }
-            double printed = of.get(0).ink().equals(ColourMatch.BARE) ? tones.ground().l()
-                    : tones.of(new InkRegion(of.get(0).ink(), colour.rgb(), colour.area())).l();
+            double printed = of.get(0).ink().equals(ColourMatch.BARE) ? ground.l()
+                    : tones.laid(new InkRegion(of.get(0).ink(), colour.rgb(), colour.area())).over(ground).l();
             steps.add(new double[] {Srgb.lab(colour.rgb()).l(), printed});
         }
         return steps.stream().anyMatch(a -> steps.stream().anyMatch(b -> a[0] > b[0] && a[1] < b[1]));
@@ -76,17 +83,41 @@ public record MarkPolarity(ToneOrder interior, ToneOrder outline, ToneOrder fill
      * @param printed  how light the side is
      */
     public static MarkPolarity of(PrintedSide side, MeantArt art, PrintedLight printed) {
+        return of(side, art, printed, List.of());
+    }
+
+    /**
+     * The same on a patterned stock. Every boundary counts by what it shows on each of the shades, as if a place had
+     * the same shade on both of its sides; so an ink that lies between the shades of its stock, lighter than some and
+     * darker than others, keeps no order and turns none, whatever the mean colour says. What is reversed and lost is
+     * that of the mean colour.
+     *
+     * @param printed  how light the side is on the mean colour of the stock
+     * @param shades   how light it is on each of some shades, all of which cover as much of the stock; none where it
+     *                 has no pattern
+     */
+    public static MarkPolarity of(PrintedSide side, MeantArt art, PrintedLight printed, List<PrintedLight> shades) {
         List<Geometry> letters = side.types().stream().filter(type -> type.mark().equals(art.mark()))
                 .map(PrintedType::where).toList();
         List<String> ids = side.marks().stream().map(PrintedMark::id).toList();
         List<Geometry> above = side.marks().subList(ids.indexOf(art.mark()) + 1, ids.size()).stream()
                 .map(PrintedMark::area).toList();
-        return new PolarityMeasure(art, letters, above, printed).measured();
+        return new PolarityMeasure(art, letters, above).measured(printed, shades);
     }
 
     /** The same for art that is alone on its side and has no real text. */
     public static MarkPolarity of(MeantArt art, PrintedLight printed) {
-        return new PolarityMeasure(art, List.of(), List.of(), printed).measured();
+        return of(art, printed, List.of());
+    }
+
+    /** The same on shades of a patterned stock. */
+    static MarkPolarity of(MeantArt art, PrintedLight printed, List<PrintedLight> shades) {
+        return new PolarityMeasure(art, List.of(), List.of()).measured(printed, shades);
+    }
+
+    /** The same with other orders of light and dark. */
+    MarkPolarity with(ToneOrder inside, ToneOrder outside, ToneOrder filled) {
+        return new MarkPolarity(inside, outside, filled, oneColour, pictureness, reversed, reversedShare, parts, lost);
     }
 
     /**

@@ -51,13 +51,17 @@ final class PolarityMeasure {
     private final int paper;
     /** Lettering and what is covered. */
     private final Mask skipped;
-    private final float[] print;
+    private float[] print;
+    private Distance toDeep;
+    private Mask figure;
+    private int[] through;
+    private Parts fillParts;
 
     /**
      * @param lettering  boxes of real text
      * @param above      what covers the art
      */
-    PolarityMeasure(MeantArt art, List<Geometry> lettering, List<Geometry> above, PrintedLight printed) {
+    PolarityMeasure(MeantArt art, List<Geometry> lettering, List<Geometry> above) {
         this.art = art;
         Envelope box = new Envelope();
         art.areas().forEach(area -> box.expandToInclude(area.area().getEnvelopeInternal()));
@@ -71,7 +75,6 @@ final class PolarityMeasure {
         paper = labels.colours().length - 1;
         Mask covered = painted(above);
         skipped = lettering.isEmpty() ? covered : covered.or(letters(lettering));
-        print = printed.on(frame);
     }
 
     /** Parts that lie in a box of real text. */
@@ -90,7 +93,25 @@ final class PolarityMeasure {
         return Mask.of(in.length, width, i -> in[i] != 0);
     }
 
-    MarkPolarity measured() {
+    /**
+     * Measures a print.
+     *
+     * @param shades  the same print on each of some shades of its stock, over which the orders of light and dark are
+     *                taken; what is reversed and lost is that of the print itself
+     */
+    MarkPolarity measured(PrintedLight printed, List<PrintedLight> shades) {
+        MarkPolarity found = measured(printed);
+        if (shades.isEmpty()) {
+            return found;
+        }
+        List<MarkPolarity> each = shades.stream().map(this::measured).toList();
+        return found.with(ToneOrder.mean(each.stream().map(MarkPolarity::interior).toList()),
+                ToneOrder.mean(each.stream().map(MarkPolarity::outline).toList()),
+                ToneOrder.mean(each.stream().map(MarkPolarity::fills).toList()));
+    }
+
+    private MarkPolarity measured(PrintedLight printed) {
+        print = printed.on(frame);
         boolean one = labels.ofOneColour();
         Tally interior = new Tally();
         Tally outline = new Tally();
@@ -125,12 +146,14 @@ final class PolarityMeasure {
 
     private void boundaries(Tally interior, Tally outline, boolean one) {
         int[] of = labels.of();
-        Mask edge = labels.edges();
-        Mask deep = edge.grown(DEEP / frame.pixel() - 1).not();
-        // Where two pixels differ that meet at a corner, one beside them lies at an edge.
-        Distance toDeep = Distance.to(deep, edge.grown(1.5));
-        Mask figure = one || !paperKnown ? null : labels.where(c -> c >= 0).opened(MASS / 2 / frame.pixel())
-                .grown(CORNER / frame.pixel());
+        if (toDeep == null) {
+            Mask edge = labels.edges();
+            Mask deep = edge.grown(DEEP / frame.pixel() - 1).not();
+            // Where two pixels differ that meet at a corner, one beside them lies at an edge.
+            toDeep = Distance.to(deep, edge.grown(1.5));
+            figure = one || !paperKnown ? null : labels.where(c -> c >= 0).opened(MASS / 2 / frame.pixel())
+                    .grown(CORNER / frame.pixel());
+        }
         Boundaries.walk(frame, (i, k, along) -> {
             int a = of[i];
             int b = of[k];
@@ -169,8 +192,11 @@ final class PolarityMeasure {
         private final double[] looked;
 
         Fills() {
-            int[] through = labels.throughLines();
-            parts = Parts.of(through, width, false);
+            if (through == null) {
+                through = labels.throughLines();
+                fillParts = Parts.of(through, width, false);
+            }
+            parts = fillParts;
             int n = parts.areas().length;
             label = new int[n];
             printed = new double[n];
@@ -179,7 +205,7 @@ final class PolarityMeasure {
             looked = new double[n];
             beyond = new double[n];
             beyonds = new double[n];
-            means(through);
+            means();
             Map<Long, double[]> lengths = new HashMap<>();
             Boundaries.walk(frame, (i, k, along) -> {
                 int a = parts.of()[i];
@@ -224,7 +250,7 @@ final class PolarityMeasure {
         }
 
         /** Mean lightness of every part where its own colour lies. */
-        private void means(int[] through) {
+        private void means() {
             double[] sum = new double[label.length];
             int[] count = new int[label.length];
             for (int i = 0; i < through.length; i++) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.pollex.colour.Lab;
 import org.pollex.geometry.shape.PixelGrid;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
@@ -41,6 +42,22 @@ public record PrintedLight(double stock, List<Tone> tones) {
         side.regions().forEach(region -> all.add(new Tone(region.area(), tones.of(region).l())));
         side.overprints().forEach(over -> all.add(new Tone(over.area(), tones.of(over).l())));
         return new PrintedLight(tones.ground().l(), all);
+    }
+
+    /**
+     * The lightness of a side on shades of its stock, each as if all of the stock were of it.
+     *
+     * @param shades  colours of the bare stock
+     */
+    public static List<PrintedLight> on(List<Lab> shades, PrintedSide side, PrintedTones tones) {
+        List<PrintedLight> prints = new ArrayList<>();
+        for (Lab shade : shades) {
+            List<Tone> all = new ArrayList<>();
+            side.regions().forEach(region -> all.add(new Tone(region.area(), tones.laid(region).over(shade).l())));
+            side.overprints().forEach(over -> all.add(new Tone(over.area(), tones.laid(over).over(shade).l())));
+            prints.add(new PrintedLight(shade.l(), all));
+        }
+        return prints;
     }
 
     /** L* of each pixel of a grid. */

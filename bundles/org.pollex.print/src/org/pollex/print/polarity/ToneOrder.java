@@ -6,6 +6,7 @@
  */
 package org.pollex.print.polarity;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -35,5 +36,13 @@ public record ToneOrder(double length, double surviving, double sum) {
     /** What share of the boundaries can still be seen, from 0 to 1; 0 when there are none. */
     public double survival() {
         return length == 0 ? 0 : surviving / length;
+    }
+
+    /** The mean of several of the same boundaries, one at least. */
+    static ToneOrder mean(List<ToneOrder> orders) {
+        double n = orders.size();
+        return new ToneOrder(orders.stream().mapToDouble(ToneOrder::length).sum() / n,
+                orders.stream().mapToDouble(ToneOrder::surviving).sum() / n,
+                orders.stream().mapToDouble(ToneOrder::sum).sum() / n);
     }
 }

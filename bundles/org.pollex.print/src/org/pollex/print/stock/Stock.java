@@ -8,6 +8,8 @@ package org.pollex.print.stock;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -156,12 +158,50 @@ public final class Stock {
         return numbers;
     }
 
-    /** The mean colour, by light, of 40 x 40 mm of the surface. */
-    public Lab mean() {
+    /**
+     * Shades of 40 x 40 mm of the surface as they are seen past things of a size: its means, by light, over squares of
+     * that size, from dark to light, and of those the middle ones of equal shares.
+     *
+     * @param count  how many, 1 at least
+     * @param size   of the squares, mm, from 0.1 to 40
+     * @return {@code count} colours, rising in lightness; the one colour of a plain surface
+     */
+    public List<Lab> shades(int count, double size) {
+        if (plain()) {
+            return palette();
+        }
+        Xyz[] light = light();
+        short[] numbers = raster(-20, -20, SAMPLE, SAMPLES, SAMPLES, false);
+        int side = Math.max(1, (int) Math.round(size / SAMPLE));
+        int across = SAMPLES / side;
+        List<Lab> means = new ArrayList<>();
+        for (int square = 0; square < across * across; square++) {
+            double[] sum = new double[3];
+            for (int i = 0; i < side * side; i++) {
+                int row = square / across * side + i / side;
+                Xyz each = light[numbers[row * SAMPLES + square % across * side + i % side] & 0xffff];
+                sum[0] += each.x();
+                sum[1] += each.y();
+                sum[2] += each.z();
+            }
+            double n = (double) side * side;
+            means.add(Lab.ofXyz(new Xyz(sum[0] / n, sum[1] / n, sum[2] / n)));
+        }
+        means.sort(Comparator.comparingDouble(Lab::l));
+        return IntStream.range(0, count).mapToObj(i -> means.get((int) ((i + 0.5) / count * means.size()))).toList();
+    }
+
+    private Xyz[] light() {
         Xyz[] light = new Xyz[pattern.palette().length];
         for (int i = 0; i < light.length; i++) {
             light[i] = pattern.palette()[i].toXyz();
         }
+        return light;
+    }
+
+    /** The mean colour, by light, of 40 x 40 mm of the surface. */
+    public Lab mean() {
+        Xyz[] light = light();
         double[] sum = new double[3];
         for (short number : raster(-20, -20, SAMPLE, SAMPLES, SAMPLES, false)) {
             Xyz each = light[number & 0xffff];

@@ -6,12 +6,15 @@
  */
 package org.pollex.rules.print;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import org.pollex.colour.Lab;
 import org.pollex.model.catalogue.Material;
 import org.pollex.print.MeantArt;
 import org.pollex.print.PrintedMark;
 import org.pollex.print.polarity.MarkPolarity;
 import org.pollex.print.polarity.PrintedLight;
+import org.pollex.print.stock.Stock;
 import org.pollex.rules.Check;
 import org.pollex.rules.CheckContext;
 import org.pollex.rules.FindingSink;
@@ -24,19 +27,31 @@ import org.pollex.rules.SideMeasures;
  * one ({@link MarkPolarity}). Art of several colours is an error where nearly all of it is reversed and filled dark
  * masses print light. Art of one colour is never an error: lettering and plain marks are silent, the more of a picture
  * it is, the louder. Lines of text and plain shapes mean no order.
+ *
+ * <p>On a patterned stock the order is taken over five of its shades, seen past something as large as a mass: an ink
+ * that is lighter than some and darker than others gets no verdict, since no order is kept or turned there; whether it
+ * can be read at all is for {@code busy-ground}. Number of shades and size are judgement, without a source.
  */
 public final class ReadsNegative implements Check {
+
+    /** A patterned stock is judged on so many of its shades, each of which covers as much of it. */
+    private static final int SHADES = 5;
+    /** Shades are those of places as large as a mass of the art, mm. */
+    private static final double MASS = 1.3;
 
     private static final String CURE = "re-tone the design for this material, so that light stays light and dark stays "
             + "dark, or choose a darker ink or a lighter material.";
 
     @Override
     public void check(CheckContext context, FindingSink sink) {
+        Material material = context.printed().material();
+        List<Lab> shades = Stock.patterned(material) ? Stock.of(material).shades(SHADES, MASS) : List.of();
         for (SideMeasures side : context.sides()) {
             for (MeantArt art : side.side().meant()) {
-                if (MarkPolarity.canReverse(side.side(), art, context.tones())) {
+                if (MarkPolarity.canReverse(side.side(), art, context.tones(), shades)) {
                     MarkPolarity found = MarkPolarity.of(side.side(), art,
-                            PrintedLight.of(side.side(), context.tones()));
+                            PrintedLight.of(side.side(), context.tones()),
+                            PrintedLight.on(shades, side.side(), context.tones()));
                     judge(context, side, art, found, sink);
                 }
             }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -195,5 +196,33 @@ class MarkPolarityTest {
         // The coat is bare on bare stock, but the light part in it shows where it is; the other light part is gone.
         assertEquals(1, found.lost());
         assertFalse(found.oneColour());
+    }
+
+    /** A print in which one of two colours prints in an ink that covers, and the other stays bare. */
+    private static PrintedLight bareBeside(MeantArt art, double ink, double stock) {
+        return new PrintedLight(stock, List.of(new PrintedLight.Tone(art.areas().get(0).area(), ink)));
+    }
+
+    @Test
+    void anInkBetweenTheShadesOfItsStockTurnsNothing() {
+        MeantArt art = halves(0, BLACK, YELLOW);
+        PrintedLight mean = bareBeside(art, 55, 50);
+        assertEquals(-1, MarkPolarity.of(art, mean).fills().polarity(0).orElseThrow(), 1e-9,
+                "on the mean colour all is reversed");
+        List<PrintedLight> shades = DoubleStream.of(20, 35, 50, 65, 80).mapToObj(l -> bareBeside(art, 55, l)).toList();
+        MarkPolarity found = MarkPolarity.of(art, mean, shades);
+        // Of five shades the ink is lighter than two by far and than one by half of 10 L*, and darker than two.
+        assertEquals(-0.5 / 4.5, found.fills().polarity(0).orElseThrow(), 1e-6);
+        assertEquals(-0.5 / 4.5, found.interior().polarity(0).orElseThrow(), 1e-6);
+        assertEquals(4.5 / 5, found.fills().survival(), 1e-6);
+    }
+
+    @Test
+    void anInkLighterThanAllShadesIsReversedAsOnTheirMean() {
+        MeantArt art = halves(0, BLACK, YELLOW);
+        PrintedLight mean = bareBeside(art, 94, 50);
+        List<PrintedLight> shades = DoubleStream.of(20, 50, 80).mapToObj(l -> bareBeside(art, 94, l)).toList();
+        assertEquals(MarkPolarity.of(art, mean), MarkPolarity.of(art, mean, shades));
+        assertEquals(MarkPolarity.of(art, mean), MarkPolarity.of(art, mean, List.of(mean)));
     }
 }

@@ -155,4 +155,27 @@ class StockTest {
         }
         assertTrue(Stock.of(material(TextureKind.SWATCH, 0)).problem().isPresent());
     }
+
+    /** Shades run from dark to light round the mean, and the larger what is seen past them, the nearer to it. */
+    @ParameterizedTest
+    @EnumSource(names = {"FLAT", "SWATCH"}, mode = Mode.EXCLUDE)
+    void shadesSpreadRoundTheMeanAndLessInTheLarge(TextureKind kind) {
+        Stock stock = Stock.of(material(kind, 3, "25 0 0", "55 0 0", "80 0 0"));
+        List<Lab> fine = stock.shades(5, 0.2);
+        List<Lab> coarse = stock.shades(5, 6);
+        assertEquals(5, fine.size());
+        for (int i = 1; i < 5; i++) {
+            assertTrue(fine.get(i - 1).l() <= fine.get(i).l());
+        }
+        assertTrue(fine.get(0).l() <= stock.mean().l() && stock.mean().l() <= fine.get(4).l() + 1e-9);
+        assertTrue(coarse.get(4).l() - coarse.get(0).l() < fine.get(4).l() - fine.get(0).l());
+        // One square as large as the surface is its mean.
+        assertEquals(0, DeltaE.ciede2000(stock.mean(), stock.shades(1, 40).get(0)), 1e-9);
+        assertEquals(stock.shades(3, 1.3), stock.shades(3, 1.3));
+    }
+
+    @Test
+    void aPlainSurfaceHasOneShade() {
+        assertEquals(1, Stock.of(material(TextureKind.FLAT, 1)).shades(5, 1.3).size());
+    }
 }
