@@ -6,28 +6,43 @@
  */
 package org.pollex.colour.noise;
 
+import java.util.function.IntPredicate;
+
 /** Means of a picture over boxes, from sums that are taken once. */
 final class BoxMeans {
 
-    private final int columns;
-    private final double[] sums;
-    private final double[] squares;
+    /** Sums of all rows above one, and of their squares, up to each column; null for rows that were not asked for. */
+    private final double[][] sums;
+    private final double[][] squares;
 
-    /** Sums of the values, and of their squares. */
+    /** Of all boxes. */
     BoxMeans(float[] values, int columns, int rows) {
-        this.columns = columns + 1;
-        sums = new double[this.columns * (rows + 1)];
-        squares = new double[sums.length];
-        for (int y = 0; y < rows; y++) {
+        this(values, columns, rows, row -> true);
+    }
+
+    /**
+     * Of boxes whose top and bottom are known.
+     *
+     * @param edge  whether a box begins at a row or ends before it
+     */
+    BoxMeans(float[] values, int columns, int rows, IntPredicate edge) {
+        sums = new double[rows + 1][];
+        squares = new double[rows + 1][];
+        double[] above = new double[columns + 1];
+        double[] squaresAbove = new double[columns + 1];
+        for (int y = 0; y <= rows; y++) {
+            if (edge.test(y)) {
+                sums[y] = above.clone();
+                squares[y] = squaresAbove.clone();
+            }
             double sum = 0;
             double square = 0;
-            for (int x = 0; x < columns; x++) {
+            for (int x = 0; y < rows && x < columns; x++) {
                 double value = values[y * columns + x];
                 sum += value;
                 square += value * value;
-                int at = (y + 1) * this.columns + x + 1;
-                sums[at] = sums[at - this.columns] + sum;
-                squares[at] = squares[at - this.columns] + square;
+                above[x + 1] += sum;
+                squaresAbove[x + 1] += square;
             }
         }
     }
@@ -77,7 +92,7 @@ final class BoxMeans {
         return Math.max(0, box(squares, x0, y0, x1, y1) / ((double) (x1 - x0) * (y1 - y0)) - mean * mean);
     }
 
-    private double box(double[] of, int x0, int y0, int x1, int y1) {
-        return of[y1 * columns + x1] - of[y0 * columns + x1] - of[y1 * columns + x0] + of[y0 * columns + x0];
+    private static double box(double[][] of, int x0, int y0, int x1, int y1) {
+        return of[y1][x1] - of[y0][x1] - of[y1][x0] + of[y0][x0];
     }
 }

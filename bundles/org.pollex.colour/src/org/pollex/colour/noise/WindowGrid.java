@@ -66,6 +66,12 @@ public final class WindowGrid {
         return side;
     }
 
+    /** Whether a window begins at a row or ends before it. */
+    boolean edge(int row) {
+        int last = (down - 1) * apart;
+        return row <= last && row % apart == 0 || row >= side && row - side <= last && (row - side) % apart == 0;
+    }
+
     /** Width of a stroke. */
     int stroke() {
         return stroke;

@@ -7,6 +7,7 @@
 package org.pollex.colour.noise;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A surface as a reader of strokes of one width meets it: lightness averaged over boxes of that width (noise finer than
@@ -23,6 +24,8 @@ public final class Windows {
     /** What the eye adds by itself, L*; it keeps an even surface finite. */
     private static final double OWN = 2;
     private static final double PERCENTILE = 0.1;
+    /** Of so many values one tells where the least of them end. */
+    private static final int SAMPLE = 16;
 
     private final double[] means;
     private final double[] variances;
@@ -54,7 +57,7 @@ public final class Windows {
     public static Windows of(float[] lightness, int columns, WindowGrid grid) {
         int wide = grid.wide();
         float[] averaged = BoxMeans.smooth(lightness, columns, grid.stroke());
-        BoxMeans means = new BoxMeans(averaged, wide, grid.high());
+        BoxMeans means = new BoxMeans(averaged, wide, grid.high(), grid::edge);
         Windows windows = new Windows(grid.count());
         for (int i = 0; i < windows.means.length; i++) {
             int x = grid.left(i);
@@ -86,11 +89,24 @@ public final class Windows {
         if (indices.length == 0) {
             return Double.POSITIVE_INFINITY;
         }
-        double[] sorted = indices.clone();
-        Arrays.sort(sorted);
-        double at = PERCENTILE * (sorted.length - 1);
+        double at = PERCENTILE * (indices.length - 1);
         int below = (int) at;
-        int above = Math.min(below + 1, sorted.length - 1);
+        int above = Math.min(below + 1, indices.length - 1);
+        double[] sorted = least(indices, above + 1);
         return sorted[below] + (sorted[above] - sorted[below]) * (at - below);
+    }
+
+    /** The least of some values in order, so many or more of them. */
+    private static double[] least(double[] values, int many) {
+        double[] some = IntStream.range(0, values.length / SAMPLE).mapToDouble(i -> values[i * SAMPLE]).sorted()
+                .toArray();
+        if (some.length > 0) {
+            double most = some[Math.min(some.length - 1, 2 * many / SAMPLE)];
+            double[] least = Arrays.stream(values).filter(value -> value <= most).sorted().toArray();
+            if (least.length >= many) {
+                return least;
+            }
+        }
+        return Arrays.stream(values).sorted().toArray();
     }
 }

@@ -109,6 +109,21 @@ class WindowsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(ints = {1, 15, 16, 17, 40, 399, 4001})
+    void theTenthPercentileIsThatOfAllInOrder(int count) {
+        for (int seed = 0; seed < 20; seed++) {
+            Random random = new Random(seed);
+            double[] values = random.doubles(count).map(value -> Math.floor(50 * value * value)).toArray();
+            double[] sorted = values.clone();
+            java.util.Arrays.sort(sorted);
+            double at = 0.1 * (count - 1);
+            int below = (int) at;
+            double above = sorted[Math.min(below + 1, count - 1)];
+            assertEquals(sorted[below] + (above - sorted[below]) * (at - below), Windows.legibility(values));
+        }
+    }
+
+    @ParameterizedTest
     @CsvSource({"1, 1", "11, 2", "21, 3"})
     void theTenthPercentileIsRead(int count, double expected) {
         double[] values = IntStream.range(0, count).mapToDouble(i -> i + 1).toArray();
