@@ -32,10 +32,14 @@ public final class Words {
         return Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 
-    /** A value with its unit; empty without a value. */
+    /** A value with its unit, in short; empty without a value. */
     public static String number(OptionalDouble value, String unit) {
-        return value.isEmpty() ? "" : String.format(Locale.ROOT, "%.2f %s", value.getAsDouble(),
-                unit.equals("CIEDE2000") ? "\u0394E" : unit).strip();
+        return value.isEmpty() ? "" : String.format(Locale.ROOT, "%.2f %s", value.getAsDouble(), switch (unit) {
+            case "CIEDE2000" -> "\u0394E";
+            // goes from -1 to 1 and is told in the sentence
+            case "polarity" -> "";
+            default -> unit;
+        }).strip();
     }
 
     /** What was measured against which limit; empty without both. */
