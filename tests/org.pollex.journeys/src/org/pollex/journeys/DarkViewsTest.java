@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -91,22 +92,29 @@ class DarkViewsTest {
             }
             Window.idle();
             Picture.take(Window.display(), "dark-" + id.substring(id.lastIndexOf('.') + 1));
-            for (Control each : controls()) {
+            for (Control each : controls(Window.window().getShell())) {
                 words.add(each);
-                double ratio = Contrast.ratio(rgb(each.getForeground().getRGB()), rgb(each.getBackground().getRGB()));
-                if (ratio < TEXT) {
-                    faint.add(id + ": " + each + " " + ratio);
-                }
+                faint(each).ifPresent(said -> faint.add(id + ": " + said));
             }
         }
         assertTrue(words.size() > 30, "words looked at: " + words.size());
         assertEquals(List.of(), faint);
     }
 
-    /** What shows words in the window now: the view, which is in front, and what lies beside it. */
-    private static List<Control> controls() {
+    /** Words below a control that do not stand out from what is behind them. */
+    static List<String> faintBelow(Control below) {
+        return controls(below).stream().flatMap(each -> faint(each).stream()).toList();
+    }
+
+    private static Optional<String> faint(Control words) {
+        double ratio = Contrast.ratio(rgb(words.getForeground().getRGB()), rgb(words.getBackground().getRGB()));
+        return ratio < TEXT ? Optional.of(words + " " + ratio) : Optional.empty();
+    }
+
+    /** What shows words below a control now. */
+    private static List<Control> controls(Control below) {
         List<Control> found = new ArrayList<>();
-        for (Control each : Widgets.all(Window.window().getShell(), Control.class)) {
+        for (Control each : Widgets.all(below, Control.class)) {
             boolean words = each instanceof Label label && !label.getText().isBlank() || each instanceof CLabel
                     || each instanceof Link || each instanceof Text || each instanceof StyledText
                     || each instanceof Combo || each instanceof Tree

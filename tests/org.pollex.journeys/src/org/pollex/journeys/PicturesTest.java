@@ -285,6 +285,7 @@ class PicturesTest {
                     Appearance.DARK.choose();
                     Window.idle();
                     Picture.take(Window.display(), "pictures-wear-photo-dark");
+                    assertEquals(List.of(), DarkViewsTest.faintBelow(shell));
                     Appearance.LIGHT.choose();
                     read[0] = Widgets.all(shell, Spinner.class).get(0).getSelection();
                 } catch (Exception | AssertionError e) {

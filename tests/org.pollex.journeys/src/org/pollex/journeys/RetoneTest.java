@@ -176,6 +176,7 @@ class RetoneTest {
         Window.until("the other style is drawn", SLOW, () -> drawn(shell));
         Window.idle();
         Picture.take(Window.display(), "retone-wizard-dark");
+        assertEquals(List.of(), DarkViewsTest.faintBelow(shell));
         Appearance.LIGHT.choose();
         lines.select(0);
         lines.notifyListeners(SWT.Selection, new Event());

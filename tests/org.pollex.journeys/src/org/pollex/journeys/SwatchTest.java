@@ -212,6 +212,7 @@ class SwatchTest {
             choose(shell, "Grey card");
             Window.until("it is drawn for the dark theme", SwatchTest::drawn);
             Picture.take(Window.display(), "swatch-dark");
+            assertEquals(List.of(), DarkViewsTest.faintBelow(shell));
             Appearance.LIGHT.choose();
             Window.until("it is seen", () -> drawn() && ready(shell));
             Widgets.press(shell, "Keep");
