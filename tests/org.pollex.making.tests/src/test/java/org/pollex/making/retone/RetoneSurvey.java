@@ -89,8 +89,8 @@ class RetoneSurvey {
                 unread++;
             }
         }
-        System.out.printf(Locale.ROOT, "%d pieces, %d not read; polarity of the flip at most -0.8: %d, of the re-tone of "
-                + "these at least 0.8: %d; parts %d, lost %d; wrong: %s%n", pieces, unread, negative, right, parts,
+        System.out.printf(Locale.ROOT, "%d pieces, %d not read; polarity of the flip at most -0.8: %d, of the re-tone "
+                + "of these at least 0.8: %d; parts %d, lost %d; wrong: %s%n", pieces, unread, negative, right, parts,
                 lost, wrong);
         assertTrue(pieces > 0, "nothing was read");
     }
