@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.coverage.CoverageSimplifier;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -20,6 +21,9 @@ import org.pollex.geometry.shape.Polygons;
 
 /** Leaves out corners of areas that lie beside one another so that no slits and no overlaps come up between them. */
 final class FewerCorners {
+
+    /** A ten thousandth of a mm. */
+    private static final double DIGITS = 1e4;
 
     private FewerCorners() {
     }
@@ -68,7 +72,18 @@ final class FewerCorners {
         for (int f = 0; f < fewer.length; f++) {
             parts.get(owners.get(f)).addAll(Polygons.parts(fewer[f]));
         }
-        return parts.stream().map(each -> Polygons.valid(Polygons.of(each)).norm()).toList();
+        return parts.stream().map(each -> rounded(Polygons.of(each)).norm()).toList();
+    }
+
+    /** An area with its corners where they are in a file, so that what is measured is what is written. */
+    static Geometry rounded(Geometry area) {
+        Geometry copy = area.copy();
+        copy.apply((CoordinateFilter) corner -> {
+            corner.x = Math.rint(corner.x * DIGITS) / DIGITS;
+            corner.y = Math.rint(corner.y * DIGITS) / DIGITS;
+        });
+        copy.geometryChanged();
+        return Polygons.valid(copy);
     }
 
     private static LineString line(LineString ring) {

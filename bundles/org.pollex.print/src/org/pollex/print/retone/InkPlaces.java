@@ -7,7 +7,9 @@
 package org.pollex.print.retone;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
@@ -22,7 +24,7 @@ import org.pollex.geometry.width.WidthPlace;
 
 /**
  * What of art in several inks is below the limits of a method? Lines are those of each ink by itself, gaps those of all
- * inks together. Measured by the width field of the outline.
+ * inks together. Measured once, by the width field of the outline.
  */
 final class InkPlaces {
 
@@ -33,9 +35,15 @@ final class InkPlaces {
 
     private final InkAreas areas;
     private final InkLimits limits;
+    private final Map<Integer, List<Below>> lines = new HashMap<>();
+    private List<Below> gaps;
 
-    /** A place below the limit that it is held against. */
-    record Below(WidthPlace place, double limit) {
+    /**
+     * A place below the limit that it is held against.
+     *
+     * @param end  whether it is an end that is left to the press
+     */
+    record Below(WidthPlace place, double limit, boolean end) {
 
         PlaceKind kind() {
             return place.kind();
@@ -47,15 +55,24 @@ final class InkPlaces {
         this.limits = limits;
     }
 
-    /** Thin places of one ink; what is too small to hold is left to {@link #specks}. */
+    /** Thin places of one ink but ends that are left to the press. */
     List<Below> lines(int ink) {
+        return linesAndEnds(ink).stream().filter(below -> !below.end).toList();
+    }
+
+    /** Thin places of one ink; what is too small to hold is left to {@link #specks}. */
+    List<Below> linesAndEnds(int ink) {
+        return lines.computeIfAbsent(ink, this::measured);
+    }
+
+    private List<Below> measured(int ink) {
         Geometry all = Polygons.withoutSlivers(areas.ink(ink), DUST);
         List<Below> found = new ArrayList<>();
         if (!all.isEmpty()) {
             List<SmallPart> specks = specks(all);
             held(WidthField.of(all, limits.widestLine()), List.of(limits.line(), limits.bridge()),
-                    place -> place.wallsOnHoles() ? limits.bridge() : limits.line(), below -> {
-                        if (!end(below, PlaceKind.TIP) && !at(specks, below.place)) {
+                    place -> place.wallsOnHoles() ? limits.bridge() : limits.line(), PlaceKind.TIP, below -> {
+                        if (!at(specks, below.place)) {
                             found.add(below);
                         }
                     });
@@ -74,15 +91,22 @@ final class InkPlaces {
 
     /** Narrow gaps of all inks together; what is too small to stay open is left to {@link #pinholes}. */
     List<Below> gaps() {
+        if (gaps == null) {
+            gaps = measured();
+        }
+        return gaps;
+    }
+
+    private List<Below> measured() {
         Geometry all = Polygons.withoutSlivers(areas.inked(), DUST);
         List<Below> found = new ArrayList<>();
         if (!all.isEmpty()) {
             List<SmallPart> pinholes = pinholes(all);
             held(WidthField.gapsOf(all, limits.widestGap()), List.of(limits.gap(), limits.opening(), between()),
-                    this::limit, below -> {
+                    this::limit, PlaceKind.NOTCH, below -> {
                         // Corners that touch at a point leave no gap; the neck of ink there is told.
                         boolean touch = below.place.width() <= DUST && below.place.length() <= DUST;
-                        if (!touch && !end(below, PlaceKind.NOTCH) && !at(pinholes, below.place)) {
+                        if (!touch && !below.end && !at(pinholes, below.place)) {
                             found.add(below);
                         }
                     });
@@ -109,19 +133,15 @@ final class InkPlaces {
     }
 
     /** Where a place begins and ends depends on the limit, so each limit is asked about by itself. */
-    private static void held(WidthField field, List<Double> asked, ToDoubleFunction<WidthPlace> limit,
+    private void held(WidthField field, List<Double> asked, ToDoubleFunction<WidthPlace> limit, PlaceKind end,
             Consumer<Below> each) {
         if (field.size() > 0) {
             for (double one : new TreeSet<>(asked)) {
                 field.places(one).stream().filter(place -> limit.applyAsDouble(place) == one
-                        && place.width() < one * (1 - TOLERANCE)).forEach(place -> each.accept(new Below(place, one)));
+                        && place.width() < one * (1 - TOLERANCE)).forEach(place -> each.accept(new Below(place, one,
+                        place.kind() == end && place.length() < limits.ends())));
             }
         }
-    }
-
-    /** Whether a place is an end that is left to the press. */
-    private boolean end(Below below, PlaceKind kind) {
-        return below.kind() == kind && below.place.length() < limits.ends();
     }
 
     private double between() {

@@ -70,11 +70,14 @@ public final class InkRepair {
         List<ColourArea> areas = art;
         int mended = 0;
         for (int round = 0; round < ROUNDS; round++) {
-            int found = lines() + gaps();
+            int found = count();
             if (found == 0) {
                 break;
             }
             mended += found;
+            pixels = pixels == null ? new InkPixels(art, before.inkOf()) : pixels;
+            mendLines();
+            mendGaps();
             areas = pixels.areas();
             now(areas);
         }
@@ -126,41 +129,25 @@ public final class InkRepair {
         return broken;
     }
 
-    private InkPixels pixels() {
-        if (pixels == null) {
-            pixels = new InkPixels(art, before.inkOf());
-        }
-        return pixels;
-    }
-
-    private int lines() {
-        int found = 0;
+    private void mendLines() {
         RetoneLimits own = new RetoneLimits(limits.widestLine(), limits.widestLine());
         for (int ink : now.inks()) {
             List<Geometry> where = new ArrayList<>();
-            places.lines(ink).forEach(below -> where.add(round(below)));
+            // Ends that are left to the press are made blunt too: tracing would make thin round ones of them.
+            places.linesAndEnds(ink).forEach(below -> where.add(round(below)));
             places.specks(ink).forEach(speck -> where.add(speck.where().buffer(limits.line())));
-            if (!where.isEmpty()) {
-                pixels().ink(ink, where, own);
-            }
-            found += where.size();
+            pixels.ink(ink, where, own);
         }
-        return found;
     }
 
-    private int gaps() {
+    private void mendGaps() {
         double usual = Math.max(limits.gap(), limits.opening());
         List<Geometry> narrow = new ArrayList<>();
         List<Geometry> between = new ArrayList<>();
         places.gaps().forEach(below -> (below.limit() > usual ? between : narrow).add(round(below)));
         places.pinholes().forEach(hole -> narrow.add(hole.where().buffer(limits.gap())));
-        if (!narrow.isEmpty()) {
-            pixels().gaps(narrow, new RetoneLimits(limits.widestLine(), usual));
-        }
-        if (!between.isEmpty()) {
-            pixels().gaps(between, new RetoneLimits(limits.widestLine(), limits.widestGap()));
-        }
-        return narrow.size() + between.size();
+        pixels.gaps(narrow, new RetoneLimits(limits.widestLine(), usual));
+        pixels.gaps(between, new RetoneLimits(limits.widestLine(), limits.widestGap()));
     }
 
     private static Geometry round(InkPlaces.Below below) {

@@ -74,7 +74,7 @@ final class InkTouches {
     }
 
     List<ColourArea> areas() {
-        return areas;
+        return areas.stream().map(each -> new ColourArea(each.rgb(), FewerCorners.rounded(each.area()))).toList();
     }
 
     private int nearest(Geometry place, IntPredicate of, double reach) {

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pollex.colour.Srgb;
@@ -96,6 +97,33 @@ class RetonePairTest {
             Files.createDirectories(target);
             Files.write(target.resolve("retone.png"), PngFile.bytes(row(List.of(before, turned, after), source), DPI));
         }
+    }
+
+    @Test
+    void theBadgeInSeveralInksKeepsLinesAndGapsThatItsSourceDoesNot() throws Exception {
+        Session session = new Session(nowhere, nowhere, folder,
+                Suite.of(Contributions.fromClassPath(RetonePairTest.class.getClassLoader())),
+                LocalDate.of(2026, 11, 25), false);
+        new SampleJob(session).write(folder, piece -> { });
+        Path file = folder.resolve("deck-hands.design");
+        assertTrue(tooSmall(new Desk(session).open(file).printed()) > 0, "the source has a gap that two inks close");
+        RetoneOrder order = new RetoneOrder(file.toString(), "solid-black", Optional.empty(),
+                folder.resolve("dark.design").toString(), RetoneStyle.USUAL);
+        try (RetoneDraft draft = new Retoner(session).draft(order, () -> false)) {
+            assertEquals(List.of("white", "red", "gold"), draft.design().getInks());
+            assertEquals(0, tooSmall(draft.printed()));
+            assertTrue(draft.told().get(0).contains("Lines and gaps were brought to the limits."),
+                    draft.told()::toString);
+        }
+    }
+
+    /** How many errors the checks of lines, gaps and dots find in a print. */
+    private static long tooSmall(Printed printed) throws InterruptedException {
+        return Suite.of(Contributions.fromClassPath(RetonePairTest.class.getClassLoader())).check(printed).stream()
+                .filter(finding -> finding.severity() == Severity.ERROR)
+                .filter(finding -> Set.of("line-too-thin", "gap-too-narrow", "speck", "pinhole")
+                        .contains(finding.check()))
+                .count();
     }
 
     /** How bad the check for negatives finds a print. */

@@ -152,8 +152,8 @@ class InkRepairTest {
             art.fill(0x102030 + (i + 5) % 12 * 0x111111, Drawing.box(i * 0.5, 1 + 0.2 * i, 0.5, 0.1));
         }
         MendedInks mended = InkRepair.of(art.areas(), rgb -> (rgb - 0x102030) / 0x111111, LIMITS);
-        // Bars of 0.1 mm at every 0.5 mm, each between two others: not all can be had, and what cannot is told.
-        assertTrue(mended.mended() > 12 && mended.broken().size() <= 3, "left: " + mended.broken());
+        assertTrue(mended.mended() > 0);
+        assertEquals(List.of(), mended.broken());
         assertApart(mended);
     }
 }
