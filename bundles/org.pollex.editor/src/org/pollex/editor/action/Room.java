@@ -19,6 +19,9 @@ public final class Room {
     /** Share of the largest box that is worth placing where it was dropped; below that it is moved to the middle. */
     private static final double LEAST_SHARE = 0.25;
 
+    /** What is placed stays this share smaller, so that rounding does not take it over the border. */
+    private static final double KEPT = 1e-5;
+
     /** A place in mm and the scale there. */
     public record Spot(double x, double y, double scale) {
     }
@@ -60,8 +63,8 @@ public final class Room {
         double there = largest(area, x, y, width, height);
         double best = largest(area, middle.x, middle.y, width, height);
         if (there >= best * LEAST_SHARE && there > 0) {
-            return new Spot(x, y, there);
+            return new Spot(x, y, there * (1 - KEPT));
         }
-        return best > 0 ? new Spot(middle.x, middle.y, best) : new Spot(x, y, 1);
+        return best > 0 ? new Spot(middle.x, middle.y, best * (1 - KEPT)) : new Spot(x, y, 1);
     }
 }
