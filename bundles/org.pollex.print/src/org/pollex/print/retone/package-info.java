@@ -6,6 +6,9 @@
  */
 /**
  * Purpose: the sibling of a piece of art for a ground of the other lightness, in which light stays light and dark
- * stays dark. Way in: {@link org.pollex.print.retone.OneLightInk}. Does not belong: files, designs, the choice of inks.
+ * stays dark. Ways in: {@link org.pollex.print.retone.OneLightInk} for one ink and for the lines that several need,
+ * {@link org.pollex.print.retone.KeptApart} for which of several inks a colour takes so that parts stay apart,
+ * {@link org.pollex.print.retone.InkRepair} for lines and gaps of several. Does not belong: files, designs, which inks
+ * there are.
  */
 package org.pollex.print.retone;
