@@ -20,7 +20,7 @@ public final class Room {
     private static final double LEAST_SHARE = 0.25;
 
     /** What is placed stays this share smaller, so that rounding does not take it over the border. */
-    private static final double KEPT = 1e-5;
+    private static final double KEPT = 1e-6;
 
     /** A place in mm and the scale there. */
     public record Spot(double x, double y, double scale) {
@@ -30,7 +30,7 @@ public final class Room {
     }
 
     /**
-     * The largest scale at which a box about a place stays inside an area.
+     * The largest scale at which a box about a place stays inside an area, by a hair.
      *
      * @param width   of the box at scale 1, mm
      * @param height  of the box at scale 1, mm
@@ -51,7 +51,7 @@ public final class Room {
                 high = scale;
             }
         }
-        return low < 1e-6 ? 0 : low;
+        return low < 1e-6 ? 0 : low * (1 - KEPT);
     }
 
     /** Where to place a box: at the wished place if it is of use there, else in the middle of the area. */
@@ -63,8 +63,8 @@ public final class Room {
         double there = largest(area, x, y, width, height);
         double best = largest(area, middle.x, middle.y, width, height);
         if (there >= best * LEAST_SHARE && there > 0) {
-            return new Spot(x, y, there * (1 - KEPT));
+            return new Spot(x, y, there);
         }
-        return best > 0 ? new Spot(middle.x, middle.y, best * (1 - KEPT)) : new Spot(x, y, 1);
+        return best > 0 ? new Spot(middle.x, middle.y, best) : new Spot(x, y, 1);
     }
 }
