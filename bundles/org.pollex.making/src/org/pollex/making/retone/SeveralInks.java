@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
