@@ -8,6 +8,7 @@ package org.pollex.print;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -158,14 +159,27 @@ public final class Underbase {
 
     private List<ShownArea> show(PrintedSide side) {
         List<ShownArea> all = new ArrayList<>();
-        side.regions().forEach(region -> all.add(new ShownArea(List.of(region), false, region.area())));
+        List<InkRegion> regions = whole(side.regions());
+        regions.forEach(region -> all.add(new ShownArea(List.of(region), false, region.area())));
         side.overprints().forEach(both -> all.add(new ShownArea(both.laid(), false, both.area())));
         Geometry white = area(side);
         if (!white.isEmpty()) {
-            side.regions().forEach(region -> over(white, List.of(region), region.area(), all));
+            regions.forEach(region -> over(white, List.of(region), region.area(), all));
             side.overprints().forEach(both -> over(white, both.laid(), both.area(), all));
         }
         return List.copyOf(all);
+    }
+
+    /** Areas of one ink as one, so that none of them has a seam where two colours of the art meet. */
+    private List<InkRegion> whole(List<InkRegion> regions) {
+        Map<String, List<InkRegion>> alike = new LinkedHashMap<>();
+        for (InkRegion each : regions) {
+            // what looks as the art does, and not as its ink, stays apart
+            String key = inks.containsKey(each.ink()) ? each.ink() : each.ink() + ' ' + each.rgb();
+            alike.computeIfAbsent(key, ink -> new ArrayList<>()).add(each);
+        }
+        return alike.values().stream().map(all -> all.size() == 1 ? all.get(0)
+                : new InkRegion(all.get(0).ink(), all.get(0).rgb(), InkRegions.union(all))).toList();
     }
 
     private static void over(Geometry white, List<InkRegion> laid, Geometry area, List<ShownArea> into) {

@@ -19,7 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.pollex.colour.DeltaE;
 import org.pollex.colour.Srgb;
 import org.pollex.geometry.shape.Polygons;
@@ -254,6 +256,26 @@ class UnderbaseTest {
                 last = now;
             }
         }
+    }
+
+    /** Two colours of the art that print in one ink look alike, so they are painted as one, without a seam. */
+    @Test
+    void anInkIsShownInOnePiece() {
+        Geometry left = rectangle(-4, 0);
+        Geometry right = rectangle(0, 4);
+        regions.add(new InkRegion("covering-white", 0xf0f0f0, left));
+        regions.add(new InkRegion("covering-white", 0xd0d0d0, right));
+        full(RED, rectangle(-9, -5)).full(BLUE, rectangle(5, 9));
+        Printed printed = print();
+        List<ShownArea> bare = printed.underbase().shown(printed.sides().get(0)).stream()
+                .filter(each -> !each.white()).toList();
+        assertEquals(3, bare.size());
+        assertEquals(left.union(right).getArea(), bare.get(0).area().getArea(), 1e-9);
+        assertEquals(1, bare.get(0).area().getNumGeometries());
+    }
+
+    private static Geometry rectangle(double from, double to) {
+        return new GeometryFactory().toGeometry(new Envelope(from, to, -3, 3));
     }
 
     /** The rim shows colour over bare stock, the rest colour over white; together they are the colour. */
