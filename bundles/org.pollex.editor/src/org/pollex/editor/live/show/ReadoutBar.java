@@ -36,8 +36,8 @@ final class ReadoutBar {
     private static final double FARTHER = 3;
 
     private static final int COLUMNS = 4;
-    /** As wide as any of the numbers gets. */
-    private static final String WIDEST = "Takes 100 % of the safe zone";
+    /** As wide as any of the numbers gets as long as the print fits. */
+    private static final String WIDEST = "Takes 99 % of the safe zone";
 
     private final GridLayout layout;
     private final CLabel line;
@@ -69,7 +69,8 @@ final class ReadoutBar {
         GC gc = new GC(line);
         int widest = gc.textExtent(WIDEST).x + layout.horizontalSpacing;
         gc.dispose();
-        int now = Math.max(1, Math.min(COLUMNS, parent.getClientArea().width / widest));
+        int room = parent.getClientArea().width - 2 * layout.marginWidth + layout.horizontalSpacing;
+        int now = Math.max(1, Math.min(COLUMNS, room / widest));
         if (now != layout.numColumns) {
             layout.numColumns = now;
             parent.requestLayout();

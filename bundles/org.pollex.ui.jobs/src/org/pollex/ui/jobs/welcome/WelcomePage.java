@@ -6,7 +6,6 @@
  */
 package org.pollex.ui.jobs.welcome;
 
-import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,9 +21,10 @@ import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IEditorInput;
@@ -93,6 +93,10 @@ public final class WelcomePage extends EditorPart {
         pictures = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(PICTURES).spacing(0, 0).applyTo(pictures);
         GridDataFactory.swtDefaults().hint(SWT.DEFAULT, PICTURE + 12).applyTo(pictures);
+        // each has its room from the start, so that nothing is laid out anew when the pictures come
+        for (int i = 0; i < PICTURES; i++) {
+            GridDataFactory.swtDefaults().hint(PICTURE, PICTURE).applyTo(new Label(pictures, SWT.NONE));
+        }
         sample = new Button(area, SWT.PUSH);
         sample.setText("&Open the sample job");
         sample.setFont(fonts.create(FontDescriptor.createFrom(JFaceResources.getDialogFont()).increaseHeight(2)
@@ -109,7 +113,7 @@ public final class WelcomePage extends EditorPart {
         }
         sample.addListener(SWT.Selection, event -> openSample());
         scrolled.setMinSize(area.computeSize(SWT.DEFAULT, SWT.DEFAULT));
-        draw(area, scrolled);
+        draw(area);
     }
 
     private void help() {
@@ -158,22 +162,22 @@ public final class WelcomePage extends EditorPart {
     }
 
     /** The designs of the sample job as they print, drawn in the background. */
-    private void draw(Composite area, ScrolledComposite scrolled) {
+    private void draw(Composite area) {
         int backdrop = ScreenImages.rgb(area.getBackground());
         Job job = Job.create("Drawing pictures", monitor -> {
-            List<BufferedImage> drawn = new ArrayList<>();
+            List<ImageData> drawn = new ArrayList<>();
             try {
                 Path here = Path.of("").toAbsolutePath();
                 new SampleJob(Studio.session(here)).printed(piece -> {
                     if (monitor.isCanceled()) {
                         throw Refusal.wrongUse("Stopped.");
                     }
-                }).forEach(each -> drawn.add(Swatches.item(each, false, PICTURE, backdrop)));
+                }).forEach(each -> drawn.add(ScreenImages.data(Swatches.item(each, false, PICTURE, backdrop))));
             } catch (Refusal e) {
                 // the page does without pictures; the button says what is wrong when it is pressed
                 ILog.of(WelcomePage.class).info("The sample could not be drawn: " + e.getMessage());
             }
-            Work.later(() -> show(drawn, area, scrolled));
+            Work.later(() -> show(drawn));
             return Status.OK_STATUS;
         });
         job.setSystem(true);
@@ -181,18 +185,16 @@ public final class WelcomePage extends EditorPart {
         area.addDisposeListener(event -> job.cancel());
     }
 
-    private void show(List<BufferedImage> drawn, Composite area, ScrolledComposite scrolled) {
+    private void show(List<ImageData> drawn) {
         if (pictures.isDisposed()) {
             return;
         }
-        for (BufferedImage each : drawn) {
-            Image image = ScreenImages.image(pictures.getDisplay(), each);
+        Control[] places = pictures.getChildren();
+        for (int i = 0; i < Math.min(places.length, drawn.size()); i++) {
+            Image image = new Image(pictures.getDisplay(), drawn.get(i));
             images.add(image);
-            new Label(pictures, SWT.NONE).setImage(image);
+            ((Label) places[i]).setImage(image);
         }
-        area.layout(true, true);
-        Point size = area.computeSize(SWT.DEFAULT, SWT.DEFAULT);
-        scrolled.setMinSize(size);
     }
 
     @Override
