@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
     "Its findings are meant to be seen; the call ends with 0 although there are some."})
 public final class DemoWord extends Word {
 
-    @Parameters(paramLabel = "DIR", description = "folder to write; it must not be there, or be empty")
+    @Parameters(paramLabel = "DIR", arity = "0..1", defaultValue = "summer-season",
+        description = "folder to write; it must not be there, or be empty, or hold this job (${DEFAULT-VALUE})")
     private String folder;
 
     public DemoWord(Session session) {

@@ -118,6 +118,15 @@ class SampleJobTest {
         assertEquals(before, studio.text("sample/deck-hands.design"));
     }
 
+    /** The job is written beside the caller when no folder is named. */
+    @Test
+    void needsNoName() {
+        Studio.Answer unnamed = studio.call("demo");
+        assertEquals(0, unnamed.code(), unnamed.err());
+        assertEquals(studio.text("sample/deck-hands.design"), studio.text("summer-season/deck-hands.design"));
+        assertTrue(unnamed.out().contains("summer-season"), unnamed.out());
+    }
+
     @Test
     void leavesOtherPeoplesFoldersAlone() {
         studio.write("other/letter.txt", "dear client");
