@@ -53,7 +53,8 @@ class HelpTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "print", "check", "new a.design", "picture", "check --fail-on sometimes x",
-        "picture a.design --png b.png --dpi many", "list inks --xml", "demo one two", "proof a.design --pdf b --date soon"})
+        "picture a.design --png b.png --dpi many", "list inks --xml", "demo one two",
+        "proof a.design --pdf b --date soon"})
     void answersWrongUseWithOneLine(String words) {
         Studio.Answer answer = new Studio(folder).call(words.isEmpty() ? new String[0] : words.split(" "));
         assertEquals(2, answer.code(), words);
