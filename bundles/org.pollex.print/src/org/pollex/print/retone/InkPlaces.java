@@ -36,7 +36,9 @@ final class InkPlaces {
     private final InkAreas areas;
     private final InkLimits limits;
     private final Map<Integer, List<Below>> lines = new HashMap<>();
+    private final Map<Integer, List<SmallPart>> specks = new HashMap<>();
     private List<Below> gaps;
+    private List<SmallPart> pinholes;
 
     /**
      * A place below the limit that it is held against.
@@ -69,10 +71,10 @@ final class InkPlaces {
         Geometry all = Polygons.withoutSlivers(areas.ink(ink), DUST);
         List<Below> found = new ArrayList<>();
         if (!all.isEmpty()) {
-            List<SmallPart> specks = specks(all);
+            List<SmallPart> small = specks(ink);
             held(WidthField.of(all, limits.widestLine()), List.of(limits.line(), limits.bridge()),
                     place -> place.wallsOnHoles() ? limits.bridge() : limits.line(), PlaceKind.TIP, below -> {
-                        if (!at(specks, below.place)) {
+                        if (!at(small, below.place)) {
                             found.add(below);
                         }
                     });
@@ -82,11 +84,8 @@ final class InkPlaces {
 
     /** Parts of one ink too small to hold. */
     List<SmallPart> specks(int ink) {
-        return specks(Polygons.withoutSlivers(areas.ink(ink), DUST));
-    }
-
-    private List<SmallPart> specks(Geometry all) {
-        return SmallParts.of(all, dot(limits.speck()), 0);
+        return specks.computeIfAbsent(ink, each -> SmallParts.of(Polygons.withoutSlivers(areas.ink(each), DUST),
+                dot(limits.speck()), 0));
     }
 
     /** Narrow gaps of all inks together; what is too small to stay open is left to {@link #pinholes}. */
@@ -101,12 +100,12 @@ final class InkPlaces {
         Geometry all = Polygons.withoutSlivers(areas.inked(), DUST);
         List<Below> found = new ArrayList<>();
         if (!all.isEmpty()) {
-            List<SmallPart> pinholes = pinholes(all);
+            List<SmallPart> small = pinholes();
             held(WidthField.gapsOf(all, limits.widestGap()), List.of(limits.gap(), limits.opening(), between()),
                     this::limit, PlaceKind.NOTCH, below -> {
                         // Corners that touch at a point leave no gap; the neck of ink there is told.
                         boolean touch = below.place.width() <= DUST && below.place.length() <= DUST;
-                        if (!touch && !below.end && !at(pinholes, below.place)) {
+                        if (!touch && !below.end && !at(small, below.place)) {
                             found.add(below);
                         }
                     });
@@ -116,11 +115,10 @@ final class InkPlaces {
 
     /** Openings too small to stay open. */
     List<SmallPart> pinholes() {
-        return pinholes(Polygons.withoutSlivers(areas.inked(), DUST));
-    }
-
-    private List<SmallPart> pinholes(Geometry all) {
-        return SmallParts.of(all, 0, dot(limits.pinhole()));
+        if (pinholes == null) {
+            pinholes = SmallParts.of(Polygons.withoutSlivers(areas.inked(), DUST), 0, dot(limits.pinhole()));
+        }
+        return pinholes;
     }
 
     private double limit(WidthPlace place) {
