@@ -86,7 +86,8 @@ public final class Underbase {
         return isLaid() && printed.white().filter(white -> ink.equals(white.getId())).isPresent();
     }
 
-    private boolean isBlack(Lab colour) {
+    /** Whether a colour is as good as black, which gets no white below it. */
+    public boolean isBlack(Lab colour) {
         return colour.l() <= printed.settings().black() && colour.chroma() <= printed.settings().grey();
     }
 

@@ -22,7 +22,6 @@ import org.pollex.making.session.Refusal;
 import org.pollex.model.design.Mark;
 import org.pollex.model.design.Placement;
 import org.pollex.print.ColourArea;
-import org.pollex.print.PressSettings;
 import org.pollex.print.retone.OneLightInk;
 import org.pollex.print.retone.RetoneLimits;
 import org.pollex.print.retone.RetoneStyle;
@@ -84,10 +83,7 @@ final class FullColour {
             fills.replaceAll((colour, area) -> Polygons.difference(area, lines));
             fills.merge(WHITE, lines, Polygons::union);
         }
-        art.put(placement, made.write(placement, art.size(), ground.material().getId(), LightArt.svg(fills,
-                "Re-toned for " + ground.material().getId() + " from " + source + ", SHA-256 "
-                + placement.getSha256() + ".")));
-        MadeArt.show(placement);
+        made.write(placement, ground.material().getId(), "", ground.material().getId(), fills, art);
         return source + ": " + told(white, inside) + Room.said(smaller);
     }
 
@@ -127,9 +123,7 @@ final class FullColour {
     /** Whether a colour shows light on the material; what is as good as black has no white below it. */
     private boolean isLight(int rgb) {
         Lab colour = Srgb.lab(rgb);
-        PressSettings settings = made.open().printed().settings();
-        boolean black = colour.l() <= settings.black() && colour.chroma() <= settings.grey();
-        return !black && ground.isLight(colour.l());
+        return !made.open().printed().underbase().isBlack(colour) && ground.isLight(colour.l());
     }
 
     private static boolean flat(Art art) {

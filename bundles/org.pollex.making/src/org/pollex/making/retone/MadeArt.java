@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.pollex.artwork.Art;
 import org.pollex.artwork.ArtException;
 import org.pollex.colour.Srgb;
@@ -91,12 +93,22 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
     }
 
     /**
-     * Writes art that was made for a placement.
+     * Writes art that was made for a placement, and has the placement show it.
      *
-     * @param number  of the piece, so that pieces of one name do not meet
-     * @param suffix  of its name, after that of its source
+     * @param material  id of what it was made for
+     * @param inks      what is told of the inks, beginning with a space; may be empty
+     * @param suffix    of its name, after that of its source
+     * @param fills     area of each colour, #rrggbb, the later on top
+     * @param written   takes the file; how many there are tells pieces of one name apart
      */
-    Path write(Placement placement, int number, String suffix, byte[] svg) throws Refusal {
+    void write(Placement placement, String material, String inks, String suffix, Map<String, Geometry> fills,
+            Map<Placement, Path> written) throws Refusal {
+        written.put(placement, write(placement, written.size(), suffix, LightArt.svg(fills, "Re-toned for " + material
+                + inks + " from " + placement.getArt() + ", SHA-256 " + placement.getSha256() + ".")));
+        show(placement);
+    }
+
+    private Path write(Placement placement, int number, String suffix, byte[] svg) throws Refusal {
         String source = placement.getArt().substring(placement.getArt().lastIndexOf('/') + 1);
         int dot = source.lastIndexOf('.');
         Path file = work.resolve(number + "/" + (dot > 0 ? source.substring(0, dot) : source) + "-" + suffix
@@ -111,7 +123,7 @@ record MadeArt(Session session, Path from, OpenDesign open, Path work) {
     }
 
     /** Has a placement show art at its true size, all of whose colours are chosen by {@link #assign}. */
-    static void show(Placement placement) {
+    private static void show(Placement placement) {
         placement.setScale(1);
         placement.setGround("none");
         placement.setLeaveOut(0);

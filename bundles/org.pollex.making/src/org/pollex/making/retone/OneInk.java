@@ -85,10 +85,8 @@ final class OneInk {
         }
         String source = placement.getArt();
         String colour = Srgb.format(Srgb.of(FilmColour.lab(ink.getLab())));
-        art.put(placement, made.write(placement, art.size(), ground.material().getId() + "-" + ink.getId(),
-                LightArt.svg(Map.of(colour, result.light()), "Re-toned for " + ground.material().getId() + " in "
-                + ink.getId() + " from " + source + ", SHA-256 " + placement.getSha256() + ".")));
-        MadeArt.show(placement);
+        made.write(placement, ground.material().getId(), " in " + ink.getId(), ground.material().getId() + "-"
+                + ink.getId(), Map.of(colour, result.light()), art);
         MadeArt.assign(placement, colour, ink.getId());
         return source + ": " + String.join(" ", result.done()) + broken(result) + Room.said(smaller);
     }

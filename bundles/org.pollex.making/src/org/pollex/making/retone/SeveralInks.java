@@ -142,10 +142,7 @@ final class SeveralInks {
         choices.keySet().removeIf(rgb -> !fills.containsKey(Srgb.format(rgb)));
         used.addAll(choices.values());
         String source = placement.getArt();
-        art.put(placement, made.write(placement, art.size(), ground.material().getId(), LightArt.svg(fills,
-                "Re-toned for " + ground.material().getId() + " from " + source + ", SHA-256 "
-                + placement.getSha256() + ".")));
-        MadeArt.show(placement);
+        made.write(placement, ground.material().getId(), "", ground.material().getId(), fills, art);
         choices.forEach((colour, ink) -> MadeArt.assign(placement, Srgb.format(colour), ink));
         return source + ": " + told(choices, lines) + MendedWords.of(mended) + Room.said(smaller);
     }
