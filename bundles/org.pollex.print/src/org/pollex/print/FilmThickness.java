@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.model.catalogue.Ink;
 
@@ -73,14 +74,16 @@ public final class FilmThickness {
     /**
      * The areas of an ink on a side, by how thick the films are there; the inks that lie over it are not counted.
      *
+     * @param whole  gives all of the ink, where it is equally thick everywhere
      * @return thickest last
      */
-    public SortedMap<Double, Geometry> places(PrintedSide side, String ink) {
+    public SortedMap<Double, Geometry> places(PrintedSide side, String ink, Supplier<Geometry> whole) {
         SortedMap<Double, List<InkRegion>> alike = new TreeMap<>();
         side.regions().stream().filter(each -> each.ink().equals(ink)).forEach(each -> alike.computeIfAbsent(
                 over(List.of(each)), key -> new ArrayList<>()).add(each));
         SortedMap<Double, Geometry> areas = new TreeMap<>();
-        alike.forEach((thickness, regions) -> areas.put(thickness, InkRegions.union(regions)));
+        alike.forEach((thickness, regions) -> areas.put(thickness, alike.size() == 1 ? whole.get()
+                : InkRegions.union(regions)));
         return areas;
     }
 

@@ -55,7 +55,7 @@ public final class WearForecast {
         for (PrintedSide side : printed.sides()) {
             WearGrid grid = WearGrid.of(side.face());
             for (String id : side.inks()) {
-                SortedMap<Double, Geometry> places = thickness.places(side, id);
+                SortedMap<Double, Geometry> places = thickness.places(side, id, () -> side.ink(id));
                 places.replaceAll((key, place) -> Polygons.intersection(place, side.face().area()));
                 double area = places.values().stream().mapToDouble(Geometry::getArea).sum();
                 List<Film> films = new ArrayList<>();

@@ -49,7 +49,8 @@ public final class FeltInk implements Check {
     private static Optional<Place> thickest(SideMeasures side, FilmThickness films) {
         List<Place> places = new ArrayList<>();
         for (String ink : side.inks()) {
-            films.places(side.side(), ink).forEach((thickness, area) -> places.add(new Place(thickness, area)));
+            films.places(side.side(), ink, () -> side.ink(ink)).forEach((thickness, area) -> places.add(
+                    new Place(thickness, area)));
         }
         for (Overprint both : side.side().overprints()) {
             places.add(new Place(films.over(both.laid()), both.area()));
