@@ -8,6 +8,7 @@ package org.pollex.editor.figure;
 
 import java.util.function.Consumer;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.IFigure;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -83,14 +84,11 @@ final class AreasPicture {
     /**
      * Shows the picture on the whole pixels that are nearest, where it is shown as it is.
      *
-     * @param onItem  in micrometres on the item
-     * @param x       middle of the mark in the window, pixels
-     * @param y       middle of the mark in the window, pixels
+     * @param onItem  in micrometres on the item, on which the figure is drawn
      */
-    void paint(Graphics onItem, Pose at, double x, double y) {
+    void paint(Graphics onItem, IFigure figure, Pose at) {
         onItem.pushState();
-        onItem.translate((float) (at.x() * Scale.UM + (Math.rint(x) - x) / zoom),
-                (float) (at.y() * Scale.UM + (Math.rint(y) - y) / zoom));
+        WholePixels.translate(onItem, figure, at, zoom);
         onItem.scale((float) (1 / zoom));
         onItem.drawImage(image, left, top);
         onItem.popState();

@@ -170,16 +170,20 @@ public final class MarkFigure extends Figure {
     }
 
     private boolean paintPicture(Graphics graphics) {
-        PrecisionPoint middle = new PrecisionPoint(pose.x() * Scale.UM, pose.y() * Scale.UM);
-        PrecisionPoint along = new PrecisionPoint(middle.preciseX + LONG, middle.preciseY);
-        translateToAbsolute(middle);
-        translateToAbsolute(along);
-        double zoom = (along.preciseX - middle.preciseX) / LONG;
-        if (!picture.ready(pose, getBounds(), zoom, this::fill)) {
+        if (!picture.ready(pose, getBounds(), zoom(), this::fill)) {
             return false;
         }
-        picture.paint(graphics, pose, middle.preciseX, middle.preciseY);
+        picture.paint(graphics, this, pose);
         return true;
+    }
+
+    /** Pixels a micrometre. */
+    private double zoom() {
+        PrecisionPoint start = new PrecisionPoint(0, 0);
+        PrecisionPoint along = new PrecisionPoint(LONG, 0);
+        translateToAbsolute(start);
+        translateToAbsolute(along);
+        return (along.preciseX - start.preciseX) / LONG;
     }
 
     private void fill(GC gc) {
@@ -198,11 +202,7 @@ public final class MarkFigure extends Figure {
         graphics.setLineWidth(Scale.um(0.15));
         graphics.fillRectangle(-half, -half, 2 * half, 2 * half);
         graphics.drawRectangle(-half, -half, 2 * half, 2 * half);
-        PrecisionPoint middle = new PrecisionPoint(0, 0);
-        PrecisionPoint along = new PrecisionPoint(LONG, 0);
-        translateToAbsolute(middle);
-        translateToAbsolute(along);
-        float pixel = (float) (LONG / ((along.preciseX - middle.preciseX) * pose.scale()));
+        float pixel = (float) (1 / (zoom() * pose.scale()));
         int room = Math.round(2 * half / pixel) - 2 * INSET;
         TextLayout reason = room < LEAST_ROOM || pose.mirror() ? null : reason(display, room);
         if (reason == null) {

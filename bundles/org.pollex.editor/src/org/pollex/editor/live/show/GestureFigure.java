@@ -9,7 +9,6 @@ package org.pollex.editor.live.show;
 import java.util.List;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.draw2d.geometry.PrecisionPoint;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -22,6 +21,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.pollex.edit.Pose;
 import org.pollex.editor.figure.Hatch;
 import org.pollex.editor.figure.Paths;
+import org.pollex.editor.figure.WholePixels;
 import org.pollex.editor.live.ThinPlace;
 import org.pollex.editor.live.ZoneParts;
 import org.pollex.editor.view.Scale;
@@ -126,12 +126,8 @@ final class GestureFigure extends Figure {
     private void paintPicture(Graphics graphics) {
         double now = zoom.getAsDouble();
         Pose then = picture.pose();
-        PrecisionPoint middle = new PrecisionPoint(pose.x() * Scale.UM, pose.y() * Scale.UM);
-        translateToAbsolute(middle);
         graphics.pushState();
-        // on whole pixels, where it is drawn as it is
-        graphics.translate((float) (pose.x() * Scale.UM + (Math.rint(middle.preciseX) - middle.preciseX) / now),
-                (float) (pose.y() * Scale.UM + (Math.rint(middle.preciseY) - middle.preciseY) / now));
+        WholePixels.translate(graphics, this, pose, now);
         if (pose.turn() != then.turn()) {
             graphics.rotate((float) (pose.turn() - then.turn()));
         }
