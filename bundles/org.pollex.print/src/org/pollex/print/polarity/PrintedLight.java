@@ -9,9 +9,12 @@ package org.pollex.print.polarity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
 import org.pollex.colour.Lab;
 import org.pollex.geometry.shape.PixelGrid;
+import org.pollex.print.InkRegion;
+import org.pollex.print.Overprint;
 import org.pollex.print.PrintedSide;
 import org.pollex.print.PrintedTones;
 
@@ -38,10 +41,7 @@ public record PrintedLight(double stock, List<Tone> tones) {
 
     /** The lightness of a side. */
     public static PrintedLight of(PrintedSide side, PrintedTones tones) {
-        List<Tone> all = new ArrayList<>();
-        side.regions().forEach(region -> all.add(new Tone(region.area(), tones.of(region).l())));
-        side.overprints().forEach(over -> all.add(new Tone(over.area(), tones.of(over).l())));
-        return new PrintedLight(tones.ground().l(), all);
+        return of(side, tones.ground(), tones::of, tones::of);
     }
 
     /**
@@ -50,14 +50,16 @@ public record PrintedLight(double stock, List<Tone> tones) {
      * @param shades  colours of the bare stock
      */
     public static List<PrintedLight> on(List<Lab> shades, PrintedSide side, PrintedTones tones) {
-        List<PrintedLight> prints = new ArrayList<>();
-        for (Lab shade : shades) {
-            List<Tone> all = new ArrayList<>();
-            side.regions().forEach(region -> all.add(new Tone(region.area(), tones.laid(region).over(shade).l())));
-            side.overprints().forEach(over -> all.add(new Tone(over.area(), tones.laid(over).over(shade).l())));
-            prints.add(new PrintedLight(shade.l(), all));
-        }
-        return prints;
+        return shades.stream().map(shade -> of(side, shade, region -> tones.laid(region).over(shade),
+                over -> tones.laid(over).over(shade))).toList();
+    }
+
+    private static PrintedLight of(PrintedSide side, Lab ground, Function<InkRegion, Lab> one,
+            Function<Overprint, Lab> several) {
+        List<Tone> all = new ArrayList<>();
+        side.regions().forEach(region -> all.add(new Tone(region.area(), one.apply(region).l())));
+        side.overprints().forEach(over -> all.add(new Tone(over.area(), several.apply(over).l())));
+        return new PrintedLight(ground.l(), all);
     }
 
     /** L* of each pixel of a grid. */
