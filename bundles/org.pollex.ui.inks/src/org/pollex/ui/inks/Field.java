@@ -6,6 +6,7 @@
  */
 package org.pollex.ui.inks;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -108,6 +109,11 @@ public final class Field<T> {
     /** What is wrong with the text; empty when it can be used. */
     public String complaint() {
         return said;
+    }
+
+    /** The first that is said below some fields; empty when all can be used. */
+    public static String complaint(List<? extends Field<?>> fields) {
+        return fields.stream().map(Field::complaint).filter(each -> !each.isEmpty()).findFirst().orElse("");
     }
 
     /** The value; empty while the text cannot be used. */

@@ -56,7 +56,7 @@ final class BoxFields {
 
     /** What is wrong with a field; empty when all can be used. */
     String complaint() {
-        return fields.stream().map(Field::complaint).filter(each -> !each.isEmpty()).findFirst().orElse("");
+        return Field.complaint(fields);
     }
 
     private void take() {

@@ -6,6 +6,7 @@
  */
 package org.pollex.ui.inks.swatch;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
@@ -67,19 +68,9 @@ final class PointFields {
         return distance.known().orElse(OptionalDouble.empty());
     }
 
-    /** Whether the distance is being typed. */
-    boolean typing() {
-        return distance.text().isFocusControl();
-    }
-
     /** What is wrong with a field; empty when all can be used. */
     String complaint() {
-        for (Field<?> each : new Field<?>[] {points[0], points[1], distance}) {
-            if (!each.complaint().isEmpty()) {
-                return each.complaint();
-            }
-        }
-        return "";
+        return Field.complaint(List.of(points[0], points[1], distance));
     }
 
     /** Shows a point, but not over what is being typed; null for none. */
@@ -91,7 +82,7 @@ final class PointFields {
 
     /** Shows the distance, but not over what is being typed. */
     void show(OptionalDouble mm) {
-        if (!typing()) {
+        if (!distance.text().isFocusControl()) {
             distance.show(mm.isPresent() ? PhotoLength.shown(mm.getAsDouble()) : "");
         }
     }
